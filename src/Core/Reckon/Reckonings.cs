@@ -1,0 +1,12 @@
+namespace Watersown.Reckon;
+
+/// <summary>Every calculation that can be asked for by name. Each capability lists its own; here they come together.</summary>
+public static class Reckonings
+{
+    public static ImmutableArray<Reckoning> All { get; } =
+    [
+        .. Seed.SeedReckonings.All,
+    ];
+
+    public static Reckoning? Find(string name) => All.FirstOrDefault(r => string.Equals(r.Name, name, StringComparison.Ordinal));
+}
