@@ -5,7 +5,12 @@ public static class Reckonings
 {
     public static ImmutableArray<Reckoning> All { get; } =
     [
+        .. Growth.GrowthReckonings.All,
+        .. Nutrition.NutritionReckonings.All,
         .. Seed.SeedReckonings.All,
+        .. Holds.HoldReckonings.All,
+        .. Stand.StandReckonings.All,
+        .. Harvest.HarvestReckonings.All,
     ];
 
     public static Reckoning? Find(string name) => All.FirstOrDefault(r => string.Equals(r.Name, name, StringComparison.Ordinal));
