@@ -1,2 +1,0 @@
-global using System.Collections.Immutable;
-global using Watersown.Quantities;

@@ -1,0 +1,52 @@
+namespace Watersown.Water;
+
+/// <summary>Ground being flooded from one steady supply: what is wet loses water while the rest is still dry.</summary>
+/// <param name="Dry">Land still to be covered.</param>
+/// <param name="Wet">Land already covered that the same supply must hold.</param>
+/// <param name="Fill">Water to wet the worked soil and stand over it.</param>
+/// <param name="Loss">Lost from covered land to the air and the ground.</param>
+public sealed record FloodJob(Area Dry, Area Wet, WaterDepth Fill, DepthRate Loss);
+
+/// <summary>
+/// How long a flood takes, and what it takes to hold. Volume balance over land that is wet or not yet wet:
+/// V dA/dt = S − m A, with A the wet land, V the fill depth, m the loss and S the supply.
+/// </summary>
+public static class Ponding
+{
+    /// <summary>Flow that covered land takes up to stay as deep as it is.</summary>
+    [Source(nameof(Sources.MassBalance), "covered land × (evaporation + seepage)")]
+    public static FlowRate HoldingFlow(Area covered, DepthRate loss) => covered * loss;
+
+    /// <summary>
+    /// Time until all of the job is covered, or nothing where the supply can never do it: at S = m A the flood stands still.
+    /// </summary>
+    /// <param name="job">Land, fill and loss.</param>
+    /// <param name="supply">Steady supply, all demands of other land taken off.</param>
+    [Source(nameof(Sources.MassBalance), "t = (V / m) ln((S − m A0) / (S − m A1)); A V / S where nothing is lost")]
+    public static TimeSpan? FillTime(FloodJob job, FlowRate supply)
+    {
+        // s m³/s; m m/s; v m; a m². Follows from V dA/dt = S − m A.
+        double s = supply.CubicMetersPerSecond, m = job.Loss.MetersPerSecond, v = job.Fill.Meters;
+        double wet = job.Wet.SquareMeters, all = wet + job.Dry.SquareMeters;
+        if (job.Dry.SquareMeters <= 0) return TimeSpan.Zero;
+        if (s <= m * all || s <= 0) return null;
+        var seconds = m <= 0 ? job.Dry.SquareMeters * v / s : v / m * Math.Log((s - (m * wet)) / (s - (m * all)));
+        return seconds > TimeSpan.MaxValue.TotalSeconds / 2 ? null : TimeSpan.FromSeconds(seconds);
+    }
+
+    /// <summary>Covered land at which the supply is all taken up by holding, and the flood stops.</summary>
+    [Source(nameof(Sources.MassBalance), "A = S / m")]
+    public static Area StallArea(FlowRate supply, DepthRate loss)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(loss.MetersPerSecond, 0, nameof(loss));
+        return Area.FromSquareMeters(supply.CubicMetersPerSecond / loss.MetersPerSecond);
+    }
+
+    /// <summary>The plain sum, which forgets that covered land drinks: too hopeful.</summary>
+    [Source(nameof(Sources.Arithmetic), "A V / S")]
+    public static TimeSpan NaiveTime(FloodJob job, FlowRate supply) => (job.Dry * job.Fill) / supply;
+
+    /// <summary>Water that the job takes up in <paramref name="span"/> at a supply: stored and lost together.</summary>
+    [Source(nameof(Sources.MassBalance), "stored + lost = S t")]
+    public static Volume Taken(FlowRate supply, TimeSpan span) => supply * span;
+}
