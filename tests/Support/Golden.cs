@@ -1,4 +1,4 @@
-namespace Watersown.Support;
+namespace Watersown;
 
 /// <summary>Whole outputs that a person approved, kept under tests/Golden. <c>UPDATE_GOLDEN=1</c> rewrites them.</summary>
 public static class Golden
@@ -8,7 +8,7 @@ public static class Golden
     /// <param name="actual">What the product wrote; line ends are compared as line feeds.</param>
     public static void Matches(string path, string actual)
     {
-        var file = Path.Combine(Root(), "tests", "Golden", path);
+        var file = Path.Combine(ReferenceFile.RepositoryRoot, "tests", "Golden", path);
         var now = actual.ReplaceLineEndings("\n");
         if (Environment.GetEnvironmentVariable("UPDATE_GOLDEN") == "1")
         {
@@ -23,13 +23,5 @@ public static class Golden
         var (was, got) = (approved.Split('\n'), now.Split('\n'));
         var line = Enumerable.Range(0, Math.Max(was.Length, got.Length)).First(i => was.ElementAtOrDefault(i) != got.ElementAtOrDefault(i));
         Assert.Fail($"{path} differs from line {line + 1}:\n  approved: {was.ElementAtOrDefault(line)}\n  now:      {got.ElementAtOrDefault(line)}");
-    }
-
-    /// <summary>The folder of the solution file; path mapping hides it from caller information, so walk up from the test's own.</summary>
-    public static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Watersown.slnx"))) folder = folder.Parent;
-        return folder?.FullName ?? throw new DirectoryNotFoundException("Run the tests from inside the project's folder.");
     }
 }

@@ -2,7 +2,6 @@ using System.Text.Json;
 using Watersown.Cli;
 using Watersown.Documents.Reckon;
 using Watersown.Reckon;
-using Watersown.Support;
 using static Watersown.Hosts.Asking;
 
 namespace Watersown.Hosts;
