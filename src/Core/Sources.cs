@@ -20,7 +20,10 @@ public static partial class Sources
 
     public static Source FarmRecord { get; } = new(nameof(FarmRecord), "the farm's own record", SourceStanding.Derived);
 
-    /// <summary>Every source, in key order. Gathered when asked: the properties of the other files are set after those of this one.</summary>
+    /// <summary>
+    /// Every source, in key order. Gathered when asked for: kept as a value it would be filled before the other parts of
+    /// this class, whose order nobody promises.
+    /// </summary>
     public static ImmutableArray<Source> All =>
         [.. typeof(Sources).GetProperties(BindingFlags.Public | BindingFlags.Static)
             .Where(p => p.PropertyType == typeof(Source))
