@@ -5,9 +5,10 @@ public static class Reckonings
 {
     public static ImmutableArray<Reckoning> All { get; } =
     [
+        .. Land.LandReckonings.All,
         .. Growth.GrowthReckonings.All,
-        .. Nutrition.NutritionReckonings.All,
         .. Seed.SeedReckonings.All,
+        .. Nutrition.NutritionReckonings.All,
         .. Holds.HoldReckonings.All,
         .. Stand.StandReckonings.All,
         .. Harvest.HarvestReckonings.All,
