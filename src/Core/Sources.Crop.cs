@@ -16,7 +16,7 @@ public static partial class Sources
         "F. E. Satterthwaite, An approximate distribution of estimates of variance components, Biometrics Bulletin 2:110-114, 1946", SourceStanding.FromMemory);
 
     public static Source Cochran1977 { get; } = new(nameof(Cochran1977),
-        "W. G. Cochran, Sampling Techniques, 3rd edition, 1977, chapter 5", SourceStanding.FromMemory);
+        "W. G. Cochran, Sampling Techniques, 3rd edition, 1977", SourceStanding.FromMemory);
 
     public static Source AbramowitzStegun1964 { get; } = new(nameof(AbramowitzStegun1964),
         "M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions, 1964, sections 6.1, 26.5 and 26.7", SourceStanding.FromMemory);

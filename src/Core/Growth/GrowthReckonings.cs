@@ -109,11 +109,11 @@ public static class GrowthReckonings
             WarmthMethod.SingleSine or WarmthMethod.DoubleSine => "F(T) = ((M - T)(pi/2 - a) + W cos a) / pi, a = asin((T - M)/W), M = (mx + mn)/2, W = (mx - mn)/2 where T lies between mn and mx",
             _ => throw new UnreachableException(),
         };
-        var cut = rule.Upper is null ? "DD = F(L)" : rule.Cutoff switch
+        var cut = rule.Upper is null ? "F(L)" : rule.Cutoff switch
         {
-            Cutoff.Horizontal => "DD = F(L) - F(U)",
-            Cutoff.Intermediate => "DD = max(0, F(L) - 2 F(U))",
-            Cutoff.Vertical => "DD = F(L) - F(U) - (U - L) × share of the day above U",
+            Cutoff.Horizontal => "F(L) - F(U)",
+            Cutoff.Intermediate => "max(0, F(L) - 2 F(U))",
+            Cutoff.Vertical => "F(L) - F(U) - (U - L) × share of the day above U",
             _ => throw new UnreachableException(),
         };
         return cut + "; " + above + (rule.NeedsNextMorning ? "; half from (mn, mx), half from (mn2, mx)" : string.Empty);

@@ -36,7 +36,7 @@ internal static class BlendAnswers
         foreach (var nutrient in Nutrients)
             working = working.Step("s " + Blends.NameOf(nutrient), Blends.NameOf(nutrient) + " supplied", blend.Supplied.Of(nutrient).PoundsPerAcre, "lb/ac", "Σ grade × x", Sources.FertilizerSteps);
         working = working.Step("C", "cost of an acre's worth", (double)blend.CostPerAcre.Amount, "$/ac", "Σ c x", Sources.Arithmetic);
-        foreach (var (nutrient, price) in blend.NextPound)
+        foreach (var (nutrient, price) in blend.NextPound.Where(p => wanted.Of(p.Nutrient) > NutrientRate.Zero))
             working = working.Step("y " + Blends.NameOf(nutrient), "what one more pound of " + Blends.NameOf(nutrient) + " would cost", (double)price.Amount, "$/lb", "Σ b y = C and no product is worth more than it costs: so none is cheaper", Sources.LinearProgram);
         return working;
     }

@@ -38,7 +38,7 @@ public sealed class DegreeDaysReckoningTests
         var lines = Ask.For("degree-days", ("method", "single-sine"), ("low", 55), ("high", 90), ("tmin", 50), ("tmax", 101)).Value.Working.Lines;
         Assert.Contains(lines, l => l.Symbol == "method" && l.Value == "single-sine");
         Assert.Contains(lines, l => l.Symbol == "U" && l.Value == 90);
-        Assert.Contains(lines, l => l.Formula is { } formula && formula.StartsWith("DD = F(L) - F(U)", StringComparison.Ordinal) && l.Source is not null);
+        Assert.Contains(lines, l => l.Formula is { } formula && formula.StartsWith("F(L) - F(U); F(T) = ", StringComparison.Ordinal) && l.Source is not null);
     }
 
     [Fact]
