@@ -6,6 +6,9 @@ public static class Reckonings
     public static ImmutableArray<Reckoning> All { get; } =
     [
         .. Seed.SeedReckonings.All,
+        .. Seed.RateReckonings.All,
+        .. Weather.AirReckonings.All,
+        .. Flight.FlightReckonings.All,
     ];
 
     public static Reckoning? Find(string name) => All.FirstOrDefault(r => string.Equals(r.Name, name, StringComparison.Ordinal));
