@@ -7,17 +7,17 @@ public sealed class SpreadPatternProperties
 {
     private static readonly Gen<double[]> Rows = Gen.Double[0, 20].Array[3, 40].Where(t => t.Sum() > 1);
 
-    // Second implementation: the joined pattern sampled at 20,000 places of two swaths.
+    // Second implementation: the joined pattern sampled at 4,000 places of two swaths.
     [Fact]
     public void The_joined_form_agrees_with_adding_passes_up_place_by_place() => Gen.Select(Rows, Gen.Double[2, 40], Gen.Bool).Sample(
         (trays, swath, oneWay) =>
         {
-            const int Places = 20_000;
+            const int Places = 4_000;
             var mode = oneWay ? FlyingMode.OneWay : FlyingMode.BackAndForth;
             var deposit = Enumerable.Range(0, Places).Select(i => Pile(trays, (i + 0.5) * 2 * swath / Places, swath, oneWay)).ToArray();
             var mean = deposit.Average();
             var cv = Math.Sqrt(deposit.Sum(d => (d - mean) * (d - mean)) / Places) / mean;
-            Assert.Equal(cv, Pattern(trays).Joined(Length.FromMeters(swath), mode).Cv.Share, 0.002);
+            Assert.Equal(cv, Pattern(trays).Joined(Length.FromMeters(swath), mode).Cv.Share, 0.003);
         },
         iter: 60);
 
@@ -86,8 +86,8 @@ public sealed class SpreadPatternProperties
 
     private static double Pile(double[] trays, double x, double swath, bool oneWay)
     {
-        var sum = 0.0;
-        for (var k = -200; k <= 200; k++)
+        var (sum, half) = (0.0, (trays.Length + 1) / 2.0);
+        for (var k = (int)Math.Floor((x - half) / swath); k <= Math.Ceiling((x + half) / swath); k++)
         {
             var away = x - (k * swath);
             if (!oneWay && k % 2 != 0) away = -away;
