@@ -20,8 +20,11 @@ public static partial class FlightReckonings
             new("grams_per_1000", KeyKind.Number, "g", "weight of 1,000 soaked grains, to tell chance from unevenness") { Least = 1, Most = 200, Optional = true },
         ],
         [
-            new("swaths", KeyKind.Rows, string.Empty, "for each swath: swath_m, mean_g, rate_kg_ha as caught, cv_one_way_pct, cv_back_forth_pct, and counting_floor_cv_pct with grams_per_1000"),
-            new("widest_swath_m_at_cv", KeyKind.Rows, "m", "widest swath within the limit, in steps of 0.05 m: one_way, back_forth; none without a limit or where no swath keeps it"),
+            new("swaths", KeyKind.Rows, string.Empty, "what each swath gives") { Columns = SwathColumns },
+            new("widest_swath_m_at_cv", KeyKind.Group, "m", "widest swath within the limit, in steps of 0.05 m; none without a limit")
+            {
+                Columns = [Result("one_way", "m", "flown all one way; none where no swath keeps the limit"), Result("back_forth", "m", "flown back and forth; none where no swath keeps the limit")],
+            },
             Result("laid_g_per_m", "g/m", "seed laid for each meter flown"),
             Result("flow_lb_per_min", "lb/min", "that at the speed of the test: what should have left the gate; none without a speed"),
             Result("pattern_width_m", "m", "width over which anything was caught"),
@@ -30,6 +33,16 @@ public static partial class FlightReckonings
         "tray_g=[0,0.3,0.8,1.6,2.7,3.9,4.8,5.3,5.6,5.7,5.8,5.7,5.6,5.3,4.8,3.9,2.7,1.6,0.8,0.3,0] tray_spacing_m=1 tray_area_m2=0.25 swaths_m=[10,12,14] cv_limit_pct=15",
         ReckonPattern)
     { Limits = "Population standard deviation over mean. Whole ratios of swath to spacing sum the trays; others, and the widest swath, join the trays by straight lines to nothing one spacing outside the ends." };
+
+    private static ImmutableArray<ReckoningKey> SwathColumns =>
+    [
+        Result("swath_m", "m", "swath"),
+        Result("mean_g", "g", "mean on a tray"),
+        Result("rate_kg_ha", "kg/ha", "rate, as caught: soaked seed weighs soaked"),
+        Result("cv_one_way_pct", "%", "unevenness flown all one way"),
+        Result("cv_back_forth_pct", "%", "unevenness flown back and forth"),
+        Result("counting_floor_cv_pct", "%", "what chance alone would show on such trays; only where grams_per_1000 is given"),
+    ];
 
     private static Outcome<Reckoned> ReckonPattern(ReckoningInput given)
     {
