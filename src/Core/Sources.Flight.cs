@@ -19,7 +19,7 @@ public static partial class Sources
         "Baltin, 1959, as repeated in Quantick, Aviation in Crop Protection, 1985, and Matthews, Pesticide Application Methods: time for each hectare of aerial work", SourceStanding.FromMemory);
 
     public static Source WholePassCount { get; } = new(nameof(WholePassCount),
-        "counting whole passes and whole loads over a rectangular field", SourceStanding.Derived);
+        "counting whole passes and whole loads", SourceStanding.Derived);
 
     public static Source OverlapGeometry { get; } = new(nameof(OverlapGeometry),
         "one pass laid over its neighbors a swath apart; population standard deviation over mean", SourceStanding.Derived);
