@@ -5,6 +5,7 @@ public static class Reckonings
 {
     public static ImmutableArray<Reckoning> All { get; } =
     [
+        .. Land.LandReckonings.All,
         .. Seed.SeedReckonings.All,
     ];
 
