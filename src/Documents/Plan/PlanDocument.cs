@@ -2,7 +2,6 @@ using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Watersown.Documents.Reckon;
 using Watersown.Schedule;
 
 namespace Watersown.Documents.Plan;
@@ -138,8 +137,7 @@ public static class PlanDocument
     private static void WriteWorking(Utf8JsonWriter json, Working working)
     {
         if (working.Lines.IsEmpty) return;
-        json.WritePropertyName("working");
-        DatumJson.WriteWorking(json, working);
+        WorkingJson.Write(json, working);
     }
 
     private static void WriteList<T>(Utf8JsonWriter json, string name, ImmutableArray<T> items, Action<Utf8JsonWriter, T> write)

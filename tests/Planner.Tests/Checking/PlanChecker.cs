@@ -1,4 +1,3 @@
-using Watersown.Land;
 using Watersown.Schedule;
 
 namespace Watersown.Planner.Checking;
