@@ -122,7 +122,7 @@ internal sealed partial class PlanWriter
         {
             var planned = solution.Fields[field.Index];
             if (!planned.Flooded || step < planned.FillStart) continue;
-            taken += step < planned.FillEnd ? planned.Flow : field.Hold;
+            taken += (step < planned.FillEnd ? planned.Flow : field.Hold) - field.HoldNow;
         }
 
         return taken;

@@ -46,7 +46,9 @@ internal sealed partial class PlanChecker
         }
 
         var gives = state.Farm.Sources.ToDictionary(s => s.Code, s => Gives(s, at), StringComparer.Ordinal);
-        var served = MostFlow(wants, gives);
+        // What is wet already may outrun its sources whatever is planned; the plan must not add to that.
+        var there = state.Farm.Fields.Where(f => wants.Any(w => w.Field == f)).Select(f => (Field: f, Cfs: Hold(f) * Wet(f, state.Season(f.Code)))).Where(w => w.Cfs > 0).ToList();
+        var served = MostFlow(wants, gives) + there.Sum(w => w.Cfs) - MostFlow(there, gives);
         var wanted = wants.Sum(w => w.Cfs);
         // Holds are rounded to hundredths of a cfs in the plan: allow one for each field.
         if (served < wanted - (0.01 * (wants.Count + 1))) Fault($"water at {at:ddd d HH:mm}: {wanted:0.00} cfs wanted, {served:0.00} can be given");
@@ -55,11 +57,16 @@ internal sealed partial class PlanChecker
     private double Demand(Field field, DateTimeOffset at)
     {
         var season = state.Season(field.Code);
-        var soil = state.Farm.SoilOf(field) ?? FieldWater.UsualSoil;
-        var hold = field.Net.Acres * (state.Evaporation.InchesPerDay + soil.Seepage.InchesPerDay) / 12 * 43560 / 86400;
+        var hold = Hold(field);
         if (season.Stage is FieldStage.Sown or FieldStage.Full) return hold;
-        if (plan.Task(field.Code, PlanTaskKind.Fill) is not { } fill || at < fill.Start) return 0;
+        if (plan.Task(field.Code, PlanTaskKind.Fill) is not { } fill || at < fill.Start) return hold * Wet(field, season);
         return at < fill.End ? fill.Flow!.Value.CubicFeetPerSecond : hold;
+    }
+
+    private double Hold(Field field)
+    {
+        var soil = state.Farm.SoilOf(field) ?? FieldWater.UsualSoil;
+        return field.Net.Acres * (state.Evaporation.InchesPerDay + soil.Seepage.InchesPerDay) / 12 * 43560 / 86400;
     }
 
     private double Gives(WaterSource source, DateTimeOffset at)
