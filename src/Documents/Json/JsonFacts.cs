@@ -10,7 +10,7 @@ public readonly record struct WrittenMoment(DateOnly Day, TimeOnly Hour, TimeSpa
 /// Takes values out of a document that has been held against its outline. What is missing or does not fit is nothing:
 /// it has been said already, and the rest can still be read and checked.
 /// </summary>
-public readonly struct JsonFacts(JsonElement element)
+public readonly record struct JsonFacts(JsonElement Element)
 {
     /// <summary>No figure of a farm is larger; beyond it arithmetic in any unit stays finite.</summary>
     private const double MaxNumber = 1e9;
@@ -18,8 +18,6 @@ public readonly struct JsonFacts(JsonElement element)
     private static readonly CultureInfo plain = CultureInfo.InvariantCulture;
 
     private static readonly string[] momentForms = ["yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd'T'HH:mm:ss", "yyyy-MM-dd HH:mm", "yyyy-MM-dd HH:mm:ss"];
-
-    public JsonElement Element { get; } = element;
 
     public bool Has(string key) => Find(key) is not null;
 
