@@ -1,7 +1,11 @@
 namespace Watersown.Cli;
 
 /// <summary>All that a verb may touch of the outside, so that tests can hand in their own.</summary>
-public sealed record Edge(TextWriter Out, TextWriter Error, TextReader In, TimeProvider Time);
+public sealed record Edge(TextWriter Out, TextWriter Error, TextReader In, TimeProvider Time)
+{
+    /// <summary>A person sits at the input, so waiting for it to end would look like a hang.</summary>
+    public bool InIsTerminal { get; init; }
+}
 
 /// <summary>What the command gives back to the shell.</summary>
 public static class ExitCode

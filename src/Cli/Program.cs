@@ -1,3 +1,10 @@
+using System.Text;
 using Watersown.Cli;
 
-return await Desk.RunAsync(args, new Edge(Console.Out, Console.Error, Console.In, TimeProvider.System));
+// UTF-8 whatever the machine's own habit: a JSON answer is UTF-8, and wrong bytes given must be told, not guessed at.
+var strict = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+var plain = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+using var given = new StreamReader(Console.OpenStandardInput(), strict);
+using var error = new StreamWriter(Console.OpenStandardError(), plain) { AutoFlush = true };
+var output = new StreamWriter(Console.OpenStandardOutput(), plain); // flushed by the desk; disposing it twice would hide a broken pipe
+return await Desk.RunAsync(args, new Edge(output, error, given, TimeProvider.System) { InIsTerminal = !Console.IsInputRedirected });

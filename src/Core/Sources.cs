@@ -20,8 +20,11 @@ public static partial class Sources
 
     public static Source FarmRecord { get; } = new(nameof(FarmRecord), "the farm's own record", SourceStanding.Derived);
 
-    /// <summary>Every source, in key order.</summary>
-    public static ImmutableArray<Source> All { get; } =
+    /// <summary>
+    /// Every source, in key order. Gathered when asked for: kept as a value it would be filled before the other parts of
+    /// this class, whose order nobody promises.
+    /// </summary>
+    public static ImmutableArray<Source> All =>
         [.. typeof(Sources).GetProperties(BindingFlags.Public | BindingFlags.Static)
             .Where(p => p.PropertyType == typeof(Source))
             .Select(p => (Source)p.GetValue(null)!)

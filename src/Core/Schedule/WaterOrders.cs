@@ -1,0 +1,27 @@
+using Watersown.Land;
+
+namespace Watersown.Schedule;
+
+/// <summary>When a source can be changed, and by when the change must be asked for.</summary>
+public static class WaterOrders
+{
+    /// <summary>Moments from now to the horizon at which the flow may change, first possible one first; empty where any moment will do.</summary>
+    public static ImmutableArray<DateTimeOffset> Changes(SeasonState state, WaterSource source)
+    {
+        if (source.ChangeHours.IsEmpty) return [];
+        var changes = ImmutableArray.CreateBuilder<DateTimeOffset>();
+        for (var day = FarmTime.Day(state, state.Now); day <= state.Horizon; day = day.AddDays(1))
+        {
+            foreach (var hour in source.ChangeHours.Order())
+            {
+                var change = FarmTime.At(state, day, hour);
+                if (change - source.Notice >= state.Now) changes.Add(change);
+            }
+        }
+
+        return changes.ToImmutable();
+    }
+
+    /// <summary>Sources whose flow must be ordered ahead; the others are turned at will.</summary>
+    public static bool IsOrdered(WaterSource source) => !source.ChangeHours.IsEmpty || source.Notice > TimeSpan.Zero;
+}

@@ -1,0 +1,114 @@
+using Watersown.Flight;
+using Watersown.Land;
+using Watersown.Schedule;
+using Watersown.Seed;
+
+namespace Watersown.Planner.Instances;
+
+internal sealed partial class InstanceBuilder
+{
+    // Where neither a source nor an order is known, a field is taken to fill in four days (common practice, no source).
+    private static readonly TimeSpan UsualFill = TimeSpan.FromDays(4);
+
+    private FieldItem BuildField(FieldSeason season, int index)
+    {
+        var field = state.Farm.Field(season.Code);
+        var dry = season.Rate * field.Net;
+        var water = FieldWater.Of(state, season.Code);
+        var need = season.Stage switch { FieldStage.Full => WaterNeed.None, FieldStage.Flooding => WaterNeed.Running, _ => WaterNeed.ToStart };
+        var waterClass = ClassOf(season.Code, holds: false);
+        var most = waterClass < 0 ? 0 : MostFlow(field, waterClass);
+        var curve = need == WaterNeed.None || waterClass < 0 ? null : FillCurve.Of(water.Job, most, clock.Horizon);
+        var flights = aeroplanes.Select(a => Flight(field, season, a)).ToImmutableArray();
+        if (waterClass < 0 && need != WaterNeed.None) assumptions.Add($"{field.Name}: no water source was named, so four days to fill are taken.");
+        return new FieldItem
+        {
+            Index = index,
+            Code = season.Code,
+            Acres = field.Net.Acres,
+            Works = BuildWorks(field, season),
+            FitAxis = season.FitFrom is { } fit ? work.AtOrAfter(Math.Max(0, clock.Ceiling(fit))) : work.AtOrAfter(0),
+            Need = need,
+            FirstWater = FirstWater(season, need),
+            Class = waterClass,
+            Hold = (int)Math.Ceiling((water.Holding.CubicFeetPerSecond * 100) - 1e-6),
+            Fill = curve,
+            UsualFill = SeasonClock.Steps(UsualFill * (need == WaterNeed.Running ? Math.Max(0.05, water.Job.Dry / water.All) : 1)),
+            LeastWater = curve is null ? 0 : (long)curve.MostFlow * curve.LeastSteps,
+            MostWater = curve is null ? 0 : (long)curve.LeastFlow * curve.MostSteps,
+            DryPounds = dry.Pounds,
+            Trailers = SeedClock.Trailers(dry, state.WetFactor, state.SoakPlace?.HaulLimit),
+            Variety = season.Variety,
+            FlySteps = [.. flights.Select(f => SeasonClock.Steps(f.Time))],
+            FerryCost = [.. flights.Select(f => (long)Math.Round(f.FerryHours * (double)state.Prices.FlyingHour.Amount * 1000))],
+            Loads = [.. flights.Select(f => f.Loads)],
+            DelayCost = [.. Enumerable.Range(0, clock.Days).Select(d => DelayOn(field, d))],
+            HeadAgeCost = (double)state.Prices.HeadAge.Amount * field.Net.Acres * 1000,
+            UnsownCost = (long)Math.Round((double)state.Prices.Unsown.Amount * field.Net.Acres * 1000),
+            PinnedFill = Pinned(season.Code, "fill"),
+            PinnedSow = Pinned(season.Code, "sow"),
+            PinnedSoakDay = Pinned(season.Code, "soak") is { } soak ? clock.DayOf(soak) : null,
+            Impossible = Impossible(field, need, waterClass, curve, flights),
+        };
+    }
+
+    private long DelayOn(Field field, int day) =>
+        (long)Math.Round((double)(DelayCost.PerAcre(state.Prices, clock.Date(0), clock.Date(day)) * field.Net.Acres).Amount * 1000);
+
+    private int? Pinned(string code, string task) =>
+        state.Pins.FirstOrDefault(p => p.Field == code && p.Task == task) is { } pin ? clock.Ceiling(pin.Start) : null;
+
+    private int FirstWater(FieldSeason season, WaterNeed need)
+    {
+        if (need == WaterNeed.ToStart) return 0;
+        if (season.FirstWater is { } first) return Math.Min(0, clock.Floor(first));
+        assumptions.Add($"{season.Code}: nobody has said when its head check first got water; three days ago is taken.");
+        return -3 * SeasonClock.PerDay;
+    }
+
+    private int MostFlow(Field field, int waterClass)
+    {
+        var sources = classes[waterClass].Sources;
+        var all = sources.Sum(s => state.Farm.Sources[s].Down ? 0 : Centi(state.Farm.Sources[s].Cap));
+        return field.InletLimit is { } limit ? Math.Min(all, Centi(limit)) : all;
+    }
+
+    private ImmutableArray<WorkItem> BuildWorks(Field field, FieldSeason season)
+    {
+        var items = ImmutableArray.CreateBuilder<WorkItem>();
+        foreach (var step in GroundChain.Left(season))
+        {
+            var group = state.Tractors.IndexOf(state.Tractors.FirstOrDefault(t => t.Work.Contains(step))!);
+            // A tractor nobody described still takes its time: 9 acres an hour (common practice, no source).
+            var rate = group >= 0 ? state.Tractors[group].Rate.AcresPerHour : 9;
+            if (group < 0 && !assumptions.Any(a => a.StartsWith($"No tractor for {step}", StringComparison.Ordinal)))
+                assumptions.Add($"No tractor for {step} was described: 9 acres an hour are taken.");
+            items.Add(new WorkItem(step, group, Math.Max(1, (int)Math.Ceiling((field.Net.Acres / rate * SeasonClock.PerHour) - 1e-6))));
+        }
+
+        return items.ToImmutable();
+    }
+
+    private (TimeSpan Time, double FerryHours, int Loads) Flight(Field field, FieldSeason season, Aeroplane aeroplane)
+    {
+        var loads = Loads.Equal(season.Rate * field.Net, state.WetFactor, aeroplane.WorkingLoad).Count;
+        var job = FieldFlight.Job(state, field, loads, aeroplane);
+        return (FlyingTime.Of(job, aeroplane), (FlyingTime.FerryPerLoad(job, aeroplane) * loads).TotalHours, loads);
+    }
+
+    private string? Impossible(Field field, WaterNeed need, int waterClass, FillCurve? curve, ImmutableArray<(TimeSpan Time, double FerryHours, int Loads)> flights)
+    {
+        if (need != WaterNeed.None && waterClass >= 0 && curve is null)
+        {
+            var holding = FieldWater.Of(state, field.Code).Holding.CubicFeetPerSecond;
+            var gives = MostFlow(field, waterClass) / 100.0;
+            return FormattableString.Invariant($"its sources give at most {gives:0.##} cfs and holding it alone takes {holding:0.##} cfs, so it never fills");
+        }
+
+        var longest = aeroplanes.SelectMany(a => FlyingWindows.Of(state, a)).Select(w => w.Until - w.From).DefaultIfEmpty(TimeSpan.Zero).Max();
+        var shortest = flights.Min(f => f.Time);
+        return shortest > longest
+            ? FormattableString.Invariant($"it takes {shortest.TotalHours:0.0} h to fly and the longest slot is {longest.TotalHours:0.0} h; sow it as two jobs")
+            : null;
+    }
+}

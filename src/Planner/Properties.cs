@@ -1,0 +1,2 @@
+[assembly: System.Runtime.CompilerServices.InternalsVisibleTo("Watersown.Planner.Tests")]
+[assembly: System.Runtime.CompilerServices.InternalsVisibleTo("Watersown.Planner.Bench")]
