@@ -13,11 +13,11 @@ internal static class BoundaryMatching
         var read = context.Boundaries?.Invoke(file);
         if (read is null)
         {
-            reader.Problems.Add(FarmProblems.BoundariesNotRead.At("boundaries", ("value", file), ("remedy", "Read the farm from its folder to have them.")));
+            reader.Aside.Add(FarmProblems.BoundariesNotRead.At("boundaries", ("value", file), ("remedy", "Read the farm from its folder to have them.")));
             return farm;
         }
 
-        reader.Problems.AddRange(read.Problems);
+        reader.Aside.AddRange(read.Problems);
         return read.HasValue ? Match(farm, file, read.Value, reader) : farm;
     }
 
@@ -31,7 +31,7 @@ internal static class BoundaryMatching
             {
                 var called = boundary.Code.Length > 0 ? boundary.Code : boundary.Name;
                 var nearest = Nearest.Of(called, fields.Select(f => f.Name).Concat(fields.Select(f => f.Code)));
-                reader.Problems.Add(FarmProblems.NoFieldOfBoundary.At(file, ("value", called), ("nearest", nearest is null ? string.Empty : " " + nearest + "?")));
+                reader.Aside.Add(FarmProblems.NoFieldOfBoundary.At(file, ("value", called), ("nearest", nearest is null ? string.Empty : " " + nearest + "?")));
             }
             else if (fields[index].Boundary is null)
             {
@@ -44,7 +44,7 @@ internal static class BoundaryMatching
         if (without.Count > 0)
         {
             var names = string.Join(", ", without.Take(6)) + (without.Count > 6 ? string.Create(CultureInfo.InvariantCulture, $" and {without.Count - 6} more") : string.Empty);
-            reader.Problems.Add(FarmProblems.NoBoundaryOfField.At(file, ("value", names)));
+            reader.Aside.Add(FarmProblems.NoBoundaryOfField.At(file, ("value", names)));
         }
 
         return farm with { Fields = fields.ToImmutable() };

@@ -35,8 +35,8 @@ public static class FarmReading
         var said = problems.Where(p => p.Kind.Weight == ProblemWeight.Refuse).Select(p => p.Where).ToHashSet(StringComparer.Ordinal);
         problems.AddRange(StateChecks.Check(state).Where(p => !said.Contains(p.Where)));
         return problems.Any(p => p.Kind.Weight == ProblemWeight.Refuse)
-            ? Outcome<SeasonState>.Refuse(problems)
-            : Outcome<SeasonState>.Of(state, problems);
+            ? Outcome<SeasonState>.Refuse([.. problems, .. reader.Aside])
+            : Outcome<SeasonState>.Of(state, [.. problems, .. reader.Aside]);
     }
 
     private static Problem? WrongDocument(JsonElement root)

@@ -26,6 +26,10 @@ public static class GeometryProblems
     public static ProblemKind TooManyPoints { get; } = new("GEO-005", ProblemWeight.Refuse,
         "{value} points are above {limit}, the most of one boundary. Thin it out.",
         "{value} puntos superan {limit}, lo máximo de un lindero. Redúzcalos.");
+
+    public static ProblemKind NotFeatures { get; } = new("GEO-006", ProblemWeight.Refuse,
+        "it is neither a GeoJSON Feature nor a FeatureCollection. Give a file of features, each with the field's code or name.",
+        "no es un Feature ni un FeatureCollection de GeoJSON. Entregue un archivo de elementos, cada uno con la clave o el nombre del lote.");
 }
 
 /// <summary>
