@@ -13,7 +13,7 @@ public readonly record struct WrittenMoment(DateOnly Day, TimeOnly Hour, TimeSpa
 public readonly record struct JsonFacts(JsonElement Element)
 {
     /// <summary>No figure of a farm is larger; beyond it arithmetic in any unit stays finite.</summary>
-    private const double MaxNumber = 1e9;
+    internal const double MaxNumber = 1e9;
 
     private static readonly CultureInfo plain = CultureInfo.InvariantCulture;
 
