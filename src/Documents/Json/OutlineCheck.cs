@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Watersown.Land;
 using Watersown.Wording;
 
 namespace Watersown.Documents.Json;
@@ -48,7 +49,7 @@ public sealed class OutlineCheck
             case Outline.Moment when JsonFacts.MomentOf(value) is not null:
                 return;
             case Outline.Geometry when value.ValueKind == JsonValueKind.Object:
-                problems.AddRange(GeometryReading.Check(value, path, name));
+                problems.AddRange(BoundaryReading.Read(JsonFacts.DatumOf(value), Place.Named(path, name)).Problems);
                 return;
             default:
                 problems.Add(JsonProblems.WrongSort.At(Place.Named(path, name), ("value", Shown(value)), ("wanted", Wanted(outline))));

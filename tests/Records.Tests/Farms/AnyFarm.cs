@@ -39,8 +39,8 @@ internal static class AnyFarm
             Code = code,
             Name = name,
             Net = net,
-            Gross = dice.MaybeValue(() => Area.FromAcres(net.Acres / 0.95)),
-            Certified = dice.MaybeValue(() => Area.FromAcres(net.Acres * 1.01)),
+            Gross = dice.MaybeValue(() => Area.FromAcres(Math.Round(net.Acres / 0.95, 3))),
+            Certified = dice.MaybeValue(() => Area.FromAcres(Math.Round(net.Acres * 1.01, 3))),
             Boundary = dice.Maybe(() => Edge(dice)),
             Center = dice.MaybeValue(() => Point(dice)),
             Ferry = dice.MaybeValue(() => Length.FromMiles(dice.Figure(0, 10))),
@@ -102,9 +102,15 @@ internal static class AnyFarm
 
     private static GeoPoint Point(Dice dice) => new(dice.Figure(38.9, 39.1), dice.Figure(-122.1, -121.9));
 
-    private static Boundary Edge(Dice dice) => new([.. Enumerable.Range(0, 1 + dice.Whole(2)).Select(_ => new BoundaryPart(Ring(dice), dice.Throw() ? [Ring(dice)] : []))]);
+    /// <summary>One or two pieces apart, the first perhaps with an island; outer rings counterclockwise, holes clockwise.</summary>
+    private static Boundary Edge(Dice dice) =>
+        new([.. Enumerable.Range(0, 1 + dice.Whole(2)).Select(i => new BoundaryPart(Ring(39 + (i * 0.05), dice.Figure(0.008, 0.01)), dice.Throw() ? [[.. Ring(39.002 + (i * 0.05), 0.001).Reverse()]] : []))]);
 
-    private static ImmutableArray<GeoPoint> Ring(Dice dice) => [new(39, -122), new(39, -121.99), new(dice.Figure(39.01, 39.02), -121.99)];
+    private static ImmutableArray<GeoPoint> Ring(double south, double size)
+    {
+        var west = -122 + (south - Math.Floor(south * 20) / 20);
+        return [new(Math.Round(south, 6), Math.Round(west, 6)), new(Math.Round(south, 6), Math.Round(west + size, 6)), new(Math.Round(south + size, 6), Math.Round(west + size, 6)), new(Math.Round(south + size, 6), Math.Round(west, 6))];
+    }
 }
 
 /// <summary>A seeded row of throws.</summary>

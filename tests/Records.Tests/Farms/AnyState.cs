@@ -38,7 +38,7 @@ internal static class AnyState
             Aeroplanes = [.. dice.Several(2, i => Plane(dice, i, farm))],
             UsualFrom = new TimeOnly(5, dice.Whole(60)),
             UsualUntil = new TimeOnly(10, dice.Whole(60)),
-            Slots = [.. dice.Several(3, i => new FlyingSlot(new DateOnly(2026, 5, 9 + i), new TimeOnly(6, 30), new TimeOnly(10, dice.Whole(60), 15)))],
+            Slots = [.. dice.Several(3, i => new FlyingSlot(new DateOnly(2026, 5, 9 + i), new TimeOnly(6, 30), new TimeOnly(10, dice.Whole(60), 15)) { Aeroplane = dice.All ? "aeroplane 0" : null })],
             Wind = [.. dice.Several(4, i => Wind(dice, i))],
             Warmth = [.. dice.Several(3, i => new DayWarmth(new DateOnly(2026, 5, 8 + i), Temperature.FromFahrenheit(dice.Figure(70, 100)), Temperature.FromFahrenheit(dice.Figure(30, 60))))],
             Tractors = [.. dice.Several(3, i => new TractorGroup($"group {i}", [GroundWork.Chisel, (GroundWork)dice.Whole(5)], dice.Whole(4), AreaRate.FromAcresPerHour(dice.Figure(4, 20))))],

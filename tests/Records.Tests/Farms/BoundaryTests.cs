@@ -23,32 +23,38 @@ public sealed class BoundaryTests
     {
         const string Two = """
             { "type": "MultiPolygon", "coordinates": [
-              [ [ [0, 0], [4, 0], [4, 4], [0, 4], [0, 0] ], [ [1, 1], [2, 1], [2, 2], [1, 1] ] ],
-              [ [ [6, 0], [8, 0], [8, 4], [6, 0] ] ] ] }
+              [ [ [0, 0], [0.004, 0], [0.004, 0.004], [0, 0.004], [0, 0] ], [ [0.001, 0.001], [0.002, 0.001], [0.002, 0.002], [0.001, 0.001] ] ],
+              [ [ [0.006, 0], [0.008, 0], [0.008, 0.004], [0.006, 0] ] ] ] }
             """;
         var edge = SmallFarm.WithField("boundary", Two).Value.Farm.Fields[0].Boundary!;
         Assert.Equal("4+1 3+0", string.Join(' ', edge.Parts.Select(p => $"{p.Outer.Length}+{p.Holes.Length}")));
     }
 
     [Theory]
-    [InlineData("""{ "type": "Point", "coordinates": [0, 0] }""", "GEO-001 fields[0].boundary.type (Two Gates)")]
-    [InlineData("""{ "coordinates": [] }""", "GEO-001 fields[0].boundary.type (Two Gates)")]
-    [InlineData("""{ "type": "Polygon", "coordinates": [ [ [39.0, -122.0], [39.1, -122.0], [39.1, -122.1], [39.0, -122.0] ] ] }""", "GEO-002 fields[0].boundary.coordinates part 1 ring 1 (Two Gates)")]
-    [InlineData("""{ "type": "Polygon", "coordinates": [ [ [0, 0], [1, "1"], [1, 0], [0, 0] ] ] }""", "GEO-002 fields[0].boundary.coordinates part 1 ring 1 (Two Gates)")]
-    [InlineData("""{ "type": "Polygon", "coordinates": [ [ [0, 0], [1, 1], [0, 0], [0, 0] ] ] }""", "GEO-003 fields[0].boundary.coordinates part 1 ring 1 (Two Gates)")]
-    [InlineData("""{ "type": "Polygon", "coordinates": [] }""", "GEO-003 fields[0].boundary.coordinates (Two Gates)")]
-    [InlineData("""{ "type": "Polygon" }""", "GEO-003 fields[0].boundary.coordinates (Two Gates)")]
-    [InlineData("""{ "type": "MultiPolygon", "coordinates": [ 7 ] }""", "GEO-003 fields[0].boundary.coordinates (Two Gates)")]
-    [InlineData("""{ "type": "Polygon", "coordinates": [ 7 ] }""", "GEO-003 fields[0].boundary.coordinates part 1 ring 1 (Two Gates)")]
-    [InlineData("""{ "type": "Polygon", "coordinates": [ [ [0, 0], [1, 1], [1, 0] ] ] }""", "GEO-004 fields[0].boundary.coordinates part 1 ring 1 (Two Gates)")]
-    public void A_broken_boundary_is_told_by_part_and_ring(string geometry, string said) =>
-        Assert.Equal(said, SmallFarm.Said(SmallFarm.WithField("boundary", geometry)));
+    [InlineData("""{ "type": "Point", "coordinates": [0, 0] }""", "LAND-100 fields[0].boundary (Two Gates)")]
+    [InlineData("""{ "type": "Polygon" }""", "LAND-102 fields[0].boundary (Two Gates)")]
+    [InlineData("""{ "type": "Polygon", "coordinates": [ [ [39.0, -122.0], [39.1, -122.0], [39.1, -122.1], [39.0, -122.0] ] ] }""", "LAND-105 fields[0].boundary (Two Gates), corner 1")]
+    [InlineData("""{ "type": "Polygon", "coordinates": [ [ [0, 0], [0.01, 0.01], [0.01, 0], [0, 0.01], [0, 0] ] ] }""", "LAND-108 fields[0].boundary (Two Gates)")]
+    public void A_broken_boundary_is_told(string geometry, string said)
+    {
+        var read = SmallFarm.WithField("boundary", geometry);
+        Assert.True(read.IsRefused);
+        Assert.Contains(said, SmallFarm.Said(read), StringComparison.Ordinal);
+    }
 
     [Fact]
-    public void A_boundary_of_too_many_points_is_refused()
+    public void A_boundary_that_does_not_enclose_the_gross_acres_is_told()
     {
-        var ring = string.Join(',', Enumerable.Range(0, 100_001).Select(i => FormattableString.Invariant($"[{i % 100},{i / 1200}]")));
-        Assert.Equal("GEO-005 fields[0].boundary (Two Gates)", SmallFarm.Said(SmallFarm.WithField("boundary", $"{{\"type\":\"Polygon\",\"coordinates\":[[{ring}]]}}")));
+        // A hundredth of a degree each way at 39 N: 0.6898 mi by 0.5383 mi, 237.6 acres.
+        Outcome<Schedule.SeasonState> WithGross(double acres) => SmallFarm.With(f =>
+        {
+            f["fields"]![0]!["net_ac"] = acres * 0.95;
+            f["fields"]![0]!["gross_ac"] = acres;
+            f["fields"]![0]!["boundary"] = JsonNode.Parse(Square);
+        });
+        Assert.Equal(string.Empty, SmallFarm.Said(WithGross(237.6)));
+        Assert.Equal(string.Empty, SmallFarm.Said(WithGross(232)));
+        Assert.Equal("LAND-016 fields[0].boundary (Two Gates)", SmallFarm.Said(WithGross(229)));
     }
 
     [Fact]
@@ -71,9 +77,9 @@ public sealed class BoundaryTests
     public void One_crooked_boundary_does_not_stop_the_farm_or_the_other_boundaries()
     {
         var read = ReadWith(Collection(Feature("""{ "code": "TG" }"""), """{ "type": "Feature", "properties": { "code": "SO", "name": "Split Oak" }, "geometry": null }"""));
-        Assert.True(read.HasValue);
+        Assert.Empty(read.Refusals);
         Assert.NotNull(read.Value.Farm.Fields[0].Boundary);
-        Assert.Equal("FARM-007 edges.geojson\nGEO-001 edges.geojson features[1].geometry (Split Oak)", SmallFarm.Said(read));
+        Assert.Equal("FARM-007 edges.geojson\nLAND-100 edges.geojson features[1] (Split Oak)", SmallFarm.Said(read));
     }
 
     [Fact]
@@ -82,14 +88,14 @@ public sealed class BoundaryTests
         var bytes = Encoding.UTF8.GetBytes(Collection(Feature("""{ "code": "TG" }"""), Feature("""{ "code": "SO" }""")));
         var farm = SmallFarm.Json;
         farm["boundaries"] = "edges.geojson";
-        farm["fields"]![0]!["boundary"] = JsonNode.Parse("""{ "type": "Polygon", "coordinates": [ [ [0, 0], [1, 0], [1, 1], [0, 0] ] ] }""");
+        farm["fields"]![0]!["boundary"] = JsonNode.Parse("""{ "type": "Polygon", "coordinates": [ [ [0, 0], [0.01, 0], [0.01, 0.01], [0, 0] ] ] }""");
         var read = FarmReading.Read(Encoding.UTF8.GetBytes(farm.ToJsonString()), SmallFarm.Context with { Boundaries = name => BoundaryFile.Read(bytes, name) });
         Assert.Equal(3, read.Value.Farm.Fields[0].Boundary!.Parts[0].Outer.Length);
     }
 
     [Theory]
-    [InlineData("[]", "GEO-006 edges.geojson")]
-    [InlineData("""{ "type": "FeatureCollection" }""", "GEO-006 edges.geojson")]
+    [InlineData("[]", "FARM-008 edges.geojson")]
+    [InlineData("""{ "type": "FeatureCollection" }""", "FARM-008 edges.geojson")]
     [InlineData("""{ "type": "FeatureCollection", "features": [""", "DOC-004 edges.geojson line 1, column 45")]
     public void A_file_that_holds_no_boundaries_leaves_the_farm_usable(string text, string said)
     {

@@ -25,7 +25,10 @@ internal static class Dump
             case double number:
                 text.Append(path).Append(' ').Append((number + 0.0).ToString("G10", CultureInfo.InvariantCulture)).Append('\n');
                 return;
-            case string or bool or int or decimal or Enum or DateOnly or TimeOnly or TimeSpan or DateTimeOffset:
+            case decimal money:
+                text.Append(path).Append(' ').Append(money.ToString("0.####", CultureInfo.InvariantCulture)).Append('\n');
+                return;
+            case string or bool or int or Enum or DateOnly or TimeOnly or TimeSpan or DateTimeOffset:
                 text.Append(path).Append(CultureInfo.InvariantCulture, $" {value}\n");
                 return;
             case IEnumerable list:

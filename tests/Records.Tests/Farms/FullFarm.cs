@@ -48,7 +48,7 @@ internal static class FullFarm
         Outline.Day => "2026-05-08",
         Outline.Moment => "2026-05-08T04:50",
         Outline.Hour => "07:00",
-        Outline.Geometry => JsonNode.Parse("""{ "type": "Polygon", "coordinates": [ [ [0, 0], [1, 0], [1, 1], [0, 0] ] ] }"""),
+        Outline.Geometry => JsonNode.Parse("""{ "type": "Polygon", "coordinates": [ [ [0, 0], [0.01, 0], [0.01, 0.01], [0, 0] ] ] }"""),
         _ => throw new InvalidOperationException(),
     };
 

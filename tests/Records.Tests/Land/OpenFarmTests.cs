@@ -14,8 +14,8 @@ public sealed class OpenFarmTests : IDisposable
     {
         Write("edges.geojson", """
             { "type": "FeatureCollection", "features": [
-              { "type": "Feature", "properties": { "code": "TG" }, "geometry": { "type": "Polygon", "coordinates": [ [ [0, 0], [1, 0], [1, 1], [0, 0] ] ] } },
-              { "type": "Feature", "properties": { "code": "SO" }, "geometry": { "type": "Polygon", "coordinates": [ [ [0, 0], [1, 0], [1, 1], [0, 0] ] ] } } ] }
+              { "type": "Feature", "properties": { "code": "TG" }, "geometry": { "type": "Polygon", "coordinates": [ [ [0, 0], [0.01, 0], [0.01, 0.01], [0, 0] ] ] } },
+              { "type": "Feature", "properties": { "code": "SO" }, "geometry": { "type": "Polygon", "coordinates": [ [ [0, 0], [0.01, 0], [0.01, 0.01], [0, 0] ] ] } } ] }
             """);
         var read = OpenFarm.Run(Farm("edges.geojson"));
         Assert.Empty(read.Problems);
