@@ -7,6 +7,8 @@ public static class Reckonings
     [
         .. Land.LandReckonings.All,
         .. Seed.SeedReckonings.All,
+        .. Water.WaterReckonings.All,
+        .. Weather.WeatherReckonings.All,
     ];
 
     public static Reckoning? Find(string name) => All.FirstOrDefault(r => string.Equals(r.Name, name, StringComparison.Ordinal));
