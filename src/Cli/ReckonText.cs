@@ -55,15 +55,16 @@ internal static class ReckonText
         return text.ToString();
     }
 
-    private static void AppendKeys(StringBuilder text, ImmutableArray<ReckoningKey> keys, ImmutableArray<Alternatives> choices)
+    private static void AppendKeys(StringBuilder text, ImmutableArray<ReckoningKey> keys, ImmutableArray<Alternatives> choices, string indent = "  ")
     {
         var width = keys.Max(k => k.Key.Length);
         foreach (var key in keys)
         {
-            text.Append(Plain, $"  {key.Key.PadRight(width)}  {key.Meaning}");
+            text.Append(Plain, $"{indent}{key.Key.PadRight(width)}  {key.Meaning}");
             if (key.Unit.Length > 0) text.Append(Plain, $", {key.Unit}");
             foreach (var note in Notes(key, choices)) text.Append(Plain, $"; {note}");
             text.Append('\n');
+            if (!key.Columns.IsEmpty) AppendKeys(text, key.Columns, [], indent + "    ");
         }
     }
 

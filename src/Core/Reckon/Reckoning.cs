@@ -7,10 +7,14 @@ public enum KeyKind
     WholeNumber,
     Text,
     Date,
+    YesNo,
     Numbers,
 
-    /// <summary>A list of rows, checked by the calculation itself.</summary>
+    /// <summary>A list of rows: named values checked against the key's columns where it has some, else by the calculation itself.</summary>
     Rows,
+
+    /// <summary>A group of named values, checked against the key's columns.</summary>
+    Group,
 
     /// <summary>A GeoJSON Polygon or MultiPolygon in WGS 84, as a table.</summary>
     Boundary,
@@ -41,6 +45,9 @@ public sealed record ReckoningKey(string Key, KeyKind Kind, string Unit, string 
 
     /// <summary>The words that are understood, where only some are.</summary>
     public ImmutableArray<string> Choices { get; init; } = [];
+
+    /// <summary>What each row, or the group, holds.</summary>
+    public ImmutableArray<ReckoningKey> Columns { get; init; } = [];
 }
 
 /// <summary>

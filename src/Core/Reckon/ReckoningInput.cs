@@ -31,68 +31,100 @@ public sealed class ReckoningInput
 
     public ImmutableArray<Datum.Table> Rows(string key) => [.. ((Datum.Sequence)given[key]!).Items.Cast<Datum.Table>()];
 
+    /// <summary>The rows of a key without columns, as they came.</summary>
+    public ImmutableArray<Datum> Items(string key) => ((Datum.Sequence)given[key]!).Items;
+
     public Datum.Table Table(string key) => (Datum.Table)given[key]!;
+
+    /// <summary>Each row of a key with columns, to be read like an input of its own.</summary>
+    public ImmutableArray<ReckoningInput> Each(string key) => [.. Rows(key).Select(row => new ReckoningInput(row))];
+
+    /// <summary>A group of named values, to be read like an input of its own.</summary>
+    public ReckoningInput Group(string key) => new(Table(key));
 
     /// <summary>Every fault of the given values at once: unknown, missing, of the wrong sort, outside the limits.</summary>
     internal static ImmutableArray<Problem> Check(Reckoning reckoning, Datum.Table given)
     {
         var problems = ImmutableArray.CreateBuilder<Problem>();
-        foreach (var (key, value) in given.Cells)
-        {
-            var known = reckoning.Inputs.FirstOrDefault(k => string.Equals(k.Key, key, StringComparison.Ordinal));
-            if (known is null)
-                problems.Add(ReckonProblems.UnknownKey.At(key, ("value", Wording.Say.Datum(value)), ("name", reckoning.Name), ("keys", string.Join(", ", reckoning.Inputs.Select(k => k.Key)))));
-            else if (given.Cells.Count(c => string.Equals(c.Key, key, StringComparison.Ordinal)) > 1)
-                problems.Add(ReckonProblems.GivenTwice.At(key));
-            else
-                CheckValue(known, value, problems);
-        }
-
-        foreach (var key in reckoning.Inputs)
-        {
-            if (!key.Optional && given[key.Key] is null)
-                problems.Add(ReckonProblems.MissingKey.At(key.Key, ("meaning", key.Meaning), ("unit", key.Unit.Length == 0 ? string.Empty : " (" + key.Unit + ")")));
-        }
-
+        CheckCells(new Place(reckoning.Name, string.Empty), reckoning.Inputs, given, problems);
         return problems.ToImmutable();
     }
 
-    private static void CheckValue(ReckoningKey key, Datum value, ImmutableArray<Problem>.Builder problems)
+    private static void CheckCells(Place place, ImmutableArray<ReckoningKey> keys, Datum.Table given, ImmutableArray<Problem>.Builder problems)
+    {
+        foreach (var (key, value) in given.Cells)
+        {
+            var known = keys.FirstOrDefault(k => string.Equals(k.Key, key, StringComparison.Ordinal));
+            if (known is null)
+                problems.Add(ReckonProblems.UnknownKey.At(place.Of(key), ("value", Wording.Say.Datum(value)), ("name", place.Name), ("keys", string.Join(", ", keys.Select(k => k.Key)))));
+            else if (given.Cells.Count(c => string.Equals(c.Key, key, StringComparison.Ordinal)) > 1)
+                problems.Add(ReckonProblems.GivenTwice.At(place.Of(key)));
+            else
+                CheckValue(place, known, value, problems);
+        }
+
+        foreach (var key in keys)
+        {
+            if (!key.Optional && given[key.Key] is null)
+                problems.Add(ReckonProblems.MissingKey.At(place.Of(key.Key), ("meaning", key.Meaning), ("unit", key.Unit.Length == 0 ? string.Empty : " (" + key.Unit + ")")));
+        }
+    }
+
+    private static void CheckRows(Place place, ReckoningKey key, ImmutableArray<Datum> rows, ImmutableArray<Problem>.Builder problems)
+    {
+        if (rows.IsEmpty)
+            problems.Add(ReckonProblems.WrongSort.At(place.Of(key.Key), ("value", "[]"), ("wanted", "a list of at least one row")));
+        for (var i = 0; i < rows.Length; i++)
+        {
+            var row = new Place("a row of " + key.Key, string.Create(CultureInfo.InvariantCulture, $"{place.Of(key.Key)} #{i + 1} "));
+            if (rows[i] is Datum.Table cells) CheckCells(row, key.Columns, cells, problems);
+            else problems.Add(ReckonProblems.WrongSort.At(row.Prefix.TrimEnd(), ("value", Wording.Say.Datum(rows[i])), ("wanted", "a row with " + string.Join(", ", key.Columns.Select(c => c.Key)))));
+        }
+    }
+
+    private static void CheckValue(Place place, ReckoningKey key, Datum value, ImmutableArray<Problem>.Builder problems)
     {
         switch (key.Kind, value)
         {
             case (_, Datum.Nothing) when key.Nullable || key.Optional:
             case (KeyKind.Boundary, Datum.Table):
-            case (KeyKind.Rows, Datum.Sequence { Items: var rows }) when rows.All(r => r is Datum.Table or Datum.Sequence):
+            case (KeyKind.YesNo, Datum.Flag):
+            case (KeyKind.Rows, Datum.Sequence { Items: var rows }) when key.Columns.IsEmpty && rows.All(r => r is Datum.Table or Datum.Sequence):
+                return;
+            case (KeyKind.Rows, Datum.Sequence { Items: var rows }) when !key.Columns.IsEmpty:
+                CheckRows(place, key, rows, problems);
+                return;
+            case (KeyKind.Group, Datum.Table cells):
+                CheckCells(new Place(key.Key, place.Of(key.Key) + " "), key.Columns, cells, problems);
                 return;
             case (KeyKind.Number or KeyKind.WholeNumber, Datum.Number { Value: var number }):
-                CheckNumber(key, number, problems);
+                CheckNumber(place, key, number, problems);
                 return;
             case (KeyKind.Numbers, Datum.Sequence { Items: var items }) when items.Length > 0 && items.All(i => i is Datum.Number):
-                foreach (var item in items.Cast<Datum.Number>()) CheckNumber(key, item.Value, problems);
+                foreach (var item in items.Cast<Datum.Number>()) CheckNumber(place, key, item.Value, problems);
                 return;
             case (KeyKind.Text, Datum.Text { Value: var text }):
                 if (key.Choices.IsEmpty || key.Choices.Contains(text, StringComparer.Ordinal)) return;
-                problems.Add(ReckonProblems.NotAChoice.At(key.Key, ("value", text), ("choices", string.Join(", ", key.Choices))));
+                problems.Add(ReckonProblems.NotAChoice.At(place.Of(key.Key), ("value", text), ("choices", string.Join(", ", key.Choices))));
                 return;
             case (KeyKind.Date, Datum.Text { Value: var day }) when DateOnly.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _):
                 return;
             default:
-                problems.Add(ReckonProblems.WrongSort.At(key.Key, ("value", Wording.Say.Datum(value)), ("wanted", Wanted(key.Kind))));
+                problems.Add(ReckonProblems.WrongSort.At(place.Of(key.Key), ("value", Wording.Say.Datum(value)), ("wanted", Wanted(key.Kind))));
                 return;
         }
     }
 
-    private static void CheckNumber(ReckoningKey key, double number, ImmutableArray<Problem>.Builder problems)
+    private static void CheckNumber(Place place, ReckoningKey key, double number, ImmutableArray<Problem>.Builder problems)
     {
         var unit = key.Unit.Length == 0 ? string.Empty : " " + key.Unit;
         var said = number.ToString("R", CultureInfo.InvariantCulture) + unit;
         if (!double.IsFinite(number) || (key.Kind == KeyKind.WholeNumber && number != Math.Floor(number)))
-            problems.Add(ReckonProblems.WrongSort.At(key.Key, ("value", said), ("wanted", Wanted(key.Kind))));
+            problems.Add(ReckonProblems.WrongSort.At(place.Of(key.Key), ("value", said), ("wanted", Wanted(key.Kind))));
         else if (key.Least is { } least && (number < least || (key.AboveLeast && number == least)))
-            problems.Add((key.AboveLeast ? ReckonProblems.NotAbove : ReckonProblems.TooSmall).At(key.Key, ("value", said), ("limit", Limit(least) + unit)));
+            problems.Add((key.AboveLeast ? ReckonProblems.NotAbove : ReckonProblems.TooSmall).At(place.Of(key.Key), ("value", said), ("limit", Limit(least) + unit)));
         else if (key.Most is { } most && number > most)
-            problems.Add(ReckonProblems.TooLarge.At(key.Key, ("value", said), ("limit", Limit(most) + unit)));
+            problems.Add(ReckonProblems.TooLarge.At(place.Of(key.Key), ("value", said), ("limit", Limit(most) + unit)));
     }
 
     private static string Limit(double value) => value.ToString("R", CultureInfo.InvariantCulture);
@@ -104,8 +136,16 @@ public sealed class ReckoningInput
         KeyKind.Text => "a word",
         KeyKind.Date => "a day such as 2026-05-08",
         KeyKind.Numbers => "a list of numbers such as [1, 2, 3]",
+        KeyKind.YesNo => "true or false",
         KeyKind.Rows => "a list of rows",
+        KeyKind.Group => "a group of named values",
         KeyKind.Boundary => "a GeoJSON Polygon or MultiPolygon",
         _ => throw new System.Diagnostics.UnreachableException(),
     };
+
+    /// <summary>Where values stand: whose keys they are, and what comes before a key when it is named to people.</summary>
+    private sealed record Place(string Name, string Prefix)
+    {
+        public string Of(string key) => Prefix + key;
+    }
 }

@@ -6,9 +6,14 @@ public static class Reckonings
     public static ImmutableArray<Reckoning> All { get; } =
     [
         .. Land.LandReckonings.All,
-        .. Seed.SeedReckonings.All,
-        .. Water.WaterReckonings.All,
         .. Weather.WeatherReckonings.All,
+        .. Growth.GrowthReckonings.All,
+        .. Seed.SeedReckonings.All,
+        .. Nutrition.NutritionReckonings.All,
+        .. Water.WaterReckonings.All,
+        .. Holds.HoldReckonings.All,
+        .. Stand.StandReckonings.All,
+        .. Harvest.HarvestReckonings.All,
     ];
 
     public static Reckoning? Find(string name) => All.FirstOrDefault(r => string.Equals(r.Name, name, StringComparison.Ordinal));

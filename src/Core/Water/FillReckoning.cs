@@ -24,7 +24,7 @@ internal static class FillReckoning
         ],
         [
             new("days", KeyKind.Number, "days", "time until all of it is covered; null when never") { Nullable = true },
-            new("never", KeyKind.Text, string.Empty, "whether the supply can never do it"),
+            new("never", KeyKind.YesNo, string.Empty, "whether the supply can never do it"),
             new("stall_ac", KeyKind.Number, "ac", "covered land in all at which the flood stops; null when nothing is lost") { Nullable = true },
             new("naive_days", KeyKind.Number, "days", "the plain sum, which forgets that covered land drinks; null without supply") { Nullable = true },
             new("volume_ac_ft", KeyKind.Number, "ac-ft", "water to fill the land to be covered"),

@@ -1,0 +1,59 @@
+namespace Watersown;
+
+/// <summary>Thermal time, nutrients, counting stands, and grain.</summary>
+public static partial class Sources
+{
+    public static Source McMasterWilhelm1997 { get; } = new(nameof(McMasterWilhelm1997),
+        "G. S. McMaster, W. W. Wilhelm, Growing degree-days: one equation, two interpretations, Agricultural and Forest Meteorology 87:291-300, 1997", SourceStanding.Read);
+
+    public static Source Zalom1983 { get; } = new(nameof(Zalom1983),
+        "F. G. Zalom and others, Degree-Days: The Calculation and Use of Heat Units in Pest Management, University of California leaflet 21373, 1983", SourceStanding.Read);
+
+    public static Source DayCourseGeometry { get; } = new(nameof(DayCourseGeometry),
+        "area and time above a threshold under a straight or sine course of the day's temperature", SourceStanding.Derived);
+
+    public static Source Satterthwaite1946 { get; } = new(nameof(Satterthwaite1946),
+        "F. E. Satterthwaite, An approximate distribution of estimates of variance components, Biometrics Bulletin 2:110-114, 1946", SourceStanding.FromMemory);
+
+    public static Source Cochran1977 { get; } = new(nameof(Cochran1977),
+        "W. G. Cochran, Sampling Techniques, 3rd edition, 1977", SourceStanding.FromMemory);
+
+    public static Source AbramowitzStegun1964 { get; } = new(nameof(AbramowitzStegun1964),
+        "M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions, 1964, sections 6.1, 26.5 and 26.7", SourceStanding.FromMemory);
+
+    public static Source MissouriSampleSize { get; } = new(nameof(MissouriSampleSize),
+        "University of Missouri, NR 3110, sample size for a mean", SourceStanding.Read);
+
+    public static Source MississippiAdequacy { get; } = new(nameof(MississippiAdequacy),
+        "Mississippi Administrative Code, Title 11 Part 8 Chapter 2, addenda J and K, sample adequacy", SourceStanding.Read);
+
+    public static Source ColoradoAdequacy { get; } = new(nameof(ColoradoAdequacy),
+        "Colorado mining-reclamation vegetation report, sample-adequacy table", SourceStanding.Read);
+
+    public static Source FertilizerSteps { get; } = new(nameof(FertilizerSteps),
+        "University handout, Four steps in fertilizer calculations: product = nutrient / grade", SourceStanding.Read);
+
+    public static Source LinearProgram { get; } = new(nameof(LinearProgram),
+        "least cost over the corners of the region that meets every target", SourceStanding.Derived);
+
+    public static Source OklahomaAqua { get; } = new(nameof(OklahomaAqua),
+        "Oklahoma State University, aqua ammonia page: 20 to 25 % N", SourceStanding.Read);
+
+    public static Source IrriMoisture { get; } = new(nameof(IrriMoisture),
+        "International Rice Research Institute, Rice Knowledge Bank, moisture content", SourceStanding.Read);
+
+    public static Source UcStand2024 { get; } = new(nameof(UcStand2024),
+        "University of California Cooperative Extension rice blog, stand and tadpole shrimp, 2024: best stand about 25 plants per square foot", SourceStanding.Read);
+
+    public static Source NswPlantStand { get; } = new(nameof(NswPlantStand),
+        "New South Wales DPI, Primefact 1476, plant population and re-sowing of rice, 2016 and 2023", SourceStanding.Read);
+
+    public static Source CanolaCounts { get; } = new(nameof(CanolaCounts),
+        "Canola Council of Canada, stand count, 2 May 2011", SourceStanding.Read);
+
+    public static Source ReseedSum { get; } = new(nameof(ReseedSum),
+        "worth of the grain gained, less seed, flight and the price of the days lost", SourceStanding.Derived);
+
+    public static Source CalendarCount { get; } = new(nameof(CalendarCount),
+        "counting days on the calendar, by the farm's own convention for the day of application", SourceStanding.Derived);
+}
