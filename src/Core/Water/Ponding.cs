@@ -25,12 +25,16 @@ public static class Ponding
     [Source(nameof(Sources.MassBalance), "t = (V / m) ln((S − m A0) / (S − m A1)); A V / S where nothing is lost")]
     public static TimeSpan? FillTime(FloodJob job, FlowRate supply)
     {
-        // s m³/s; m m/s; v m; a m². Follows from V dA/dt = S − m A.
+        // s m³/s; m m/s; v m; wet, all m². Follows from V dA/dt = S − m A.
         double s = supply.CubicMetersPerSecond, m = job.Loss.MetersPerSecond, v = job.Fill.Meters;
         double wet = job.Wet.SquareMeters, all = wet + job.Dry.SquareMeters;
         if (job.Dry.SquareMeters <= 0) return TimeSpan.Zero;
         if (s <= m * all || s <= 0) return null;
-        var seconds = m <= 0 ? job.Dry.SquareMeters * v / s : v / m * Math.Log((s - (m * wet)) / (s - (m * all)));
+        // The same as v / m ln(…), but true to the last digits where hardly anything is lost: with share the part of what
+        // is left over that the new land will drink, −ln(1 − share) / share, which is 1 where nothing is lost.
+        var left = s - (m * wet);
+        var rest = 1 - (m * job.Dry.SquareMeters / left);
+        var seconds = job.Dry.SquareMeters * v / left * (rest >= 1 ? 1 : -Math.Log(rest) / (1 - rest));
         return seconds > TimeSpan.MaxValue.TotalSeconds / 2 ? null : TimeSpan.FromSeconds(seconds);
     }
 

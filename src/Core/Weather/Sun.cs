@@ -33,9 +33,9 @@ public sealed record SunDay
 }
 
 /// <summary>
-/// Sunrise, sunset and civil twilight for flying and field work. The sun's place is reckoned once, at local noon: within
-/// about half a minute of following it through the day up to 50° of latitude, less sure near the polar circles. Hills and a
-/// bent lower air are not in it.
+/// Sunrise, sunset and civil twilight for flying and field work, on a flat horizon. The sun's place is reckoned once, at local
+/// noon, as almanac tables do: within 40 s of following it through the day up to 50° of latitude (120 places and days, see
+/// tests/Reference/sun), less sure near the polar circles. Hills, and air that bends light more than usual, are not in it.
 /// </summary>
 public static class Sun
 {

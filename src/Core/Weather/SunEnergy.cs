@@ -64,12 +64,12 @@ public static class SunEnergy
     /// <summary>How far north of the equator the sun stands, in radians.</summary>
     [Source(nameof(Sources.Fao56), "eq. 24")]
     [return: PlainNumber("radians")]
-    internal static double Declination([PlainNumber("day of the year")] int dayOfYear) => 0.409 * Math.Sin((2 * Math.PI * dayOfYear / 365) - 1.39);
+    public static double Declination([PlainNumber("day of the year")] int dayOfYear) => 0.409 * Math.Sin((2 * Math.PI * dayOfYear / 365) - 1.39);
 
     /// <summary>Nearness of the sun, inverse and squared.</summary>
     [Source(nameof(Sources.Fao56), "eq. 23")]
     [return: PlainNumber("ratio")]
-    internal static double RelativeDistance([PlainNumber("day of the year")] int dayOfYear) => 1 + (0.033 * Math.Cos(2 * Math.PI * dayOfYear / 365));
+    public static double RelativeDistance([PlainNumber("day of the year")] int dayOfYear) => 1 + (0.033 * Math.Cos(2 * Math.PI * dayOfYear / 365));
 
     // Eq. 25, held within what an arc cosine knows: beyond, the sun does not set (π) or does not rise (0).
     private static double SunsetHourAngle(double f, double d) => Math.Acos(Math.Clamp(-Math.Tan(f) * Math.Tan(d), -1, 1));

@@ -31,7 +31,7 @@ internal static class SunReckoning
         Sources.Meeus1998,
         "lat_deg=39.0 lon_deg=-122.0 date=2026-05-08 utc_offset_h=-7",
         Work)
-    { Limits = "Years 1901 to 2099, flat horizon, within about half a minute up to 50° of latitude. Times are local by the offset given; summer time is part of the offset." };
+    { Limits = "Years 1901 to 2099, flat horizon, within 40 s up to 50° of latitude. Times are local by the offset given; summer time is part of the offset." };
 
     private static Outcome<Reckoned> Work(ReckoningInput given)
     {
