@@ -7,10 +7,13 @@ public static class Reckonings
     [
         .. Land.LandReckonings.All,
         .. Weather.WeatherReckonings.All,
+        .. Weather.AirReckonings.All,
         .. Growth.GrowthReckonings.All,
         .. Seed.SeedReckonings.All,
+        .. Seed.RateReckonings.All,
         .. Nutrition.NutritionReckonings.All,
         .. Water.WaterReckonings.All,
+        .. Flight.FlightReckonings.All,
         .. Holds.HoldReckonings.All,
         .. Stand.StandReckonings.All,
         .. Harvest.HarvestReckonings.All,
