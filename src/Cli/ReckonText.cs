@@ -31,7 +31,7 @@ internal static class ReckonText
         foreach (var (key, value) in reckoned.Results)
         {
             var known = reckoning.Results.First(r => r.Key == key);
-            var said = Say.Datum(value) + (known.Unit.Length == 0 || value is Datum.Nothing ? string.Empty : " " + known.Unit);
+            var said = (value is Datum.Nothing && known.NullMeans is { } meaning ? meaning : Say.Datum(value)) + (known.Unit.Length == 0 || value is Datum.Nothing ? string.Empty : " " + known.Unit);
             text.Append(Plain, $"  {key.PadRight(width)}  {said}  ({known.Meaning})\n");
         }
 
@@ -75,6 +75,7 @@ internal static class ReckonText
         if (!key.Choices.IsEmpty) yield return "one of " + string.Join(", ", key.Choices);
         if (choices.Any(c => c.Contains(key.Key))) yield return "see below";
         else if (key.Optional) yield return "may be left out";
+        else if (key.NullMeans is { } meaning) yield return "null means " + meaning;
         else if (key.Nullable) yield return "may be null";
     }
 

@@ -32,6 +32,9 @@ public sealed record ReckoningKey(string Key, KeyKind Kind, string Unit, string 
     /// <summary>A null is an answer here ("no upper threshold").</summary>
     public bool Nullable { get; init; }
 
+    /// <summary>What it means where a result is null: <c>never</c>.</summary>
+    public string? NullMeans { get; init; }
+
     /// <summary>Smallest acceptable value.</summary>
     [PlainNumber("in the unit of the key")]
     public double? Least { get; init; }

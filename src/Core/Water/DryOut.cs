@@ -10,7 +10,7 @@ public static class DryOut
     /// <param name="depth">Mean depth now.</param>
     /// <param name="highSpot">How far the highest soil stands above the mean.</param>
     /// <param name="loss">Lost to the air and the ground.</param>
-    [Source(nameof(Sources.MassBalance), "(depth − high spot) / loss")]
+    [Source(nameof(Sources.WaterBalance), "(depth − high spot) / loss")]
     public static TimeSpan? TimeToBare(WaterDepth depth, WaterDepth highSpot, DepthRate loss)
     {
         if (depth <= highSpot) return TimeSpan.Zero;

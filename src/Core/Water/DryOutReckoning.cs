@@ -13,8 +13,8 @@ internal static class DryOutReckoning
             new("high_spot_in", KeyKind.Number, "in", "how far the highest soil stands above the mean") { Least = 0, Most = 60 },
             new("loss_in_day", KeyKind.Number, "in/day", "lost to the air and the ground") { Least = 0, Most = 20 },
         ],
-        [new("days_to_bare", KeyKind.Number, "days", "time until the first bare soil; null when nothing is lost") { Nullable = true }],
-        Sources.MassBalance,
+        [new("days_to_bare", KeyKind.Number, "days", "time until the first bare soil") { NullMeans = "never, as nothing is lost" }],
+        Sources.WaterBalance,
         "depth_in=2.5 high_spot_in=1.2 loss_in_day=0.28",
         Work)
     { Limits = "No rain, no water coming, and the same loss every day. Laser-level ground has high spots about 1.2 in above its mean." };
@@ -29,7 +29,7 @@ internal static class DryOutReckoning
             .Given("d", "mean depth now", given.Number("depth_in"), "in", "typed")
             .Given("s", "highest soil above the mean", given.Number("high_spot_in"), "in", "typed")
             .Given("e", "loss", given.Number("loss_in_day"), "in/day", "typed")
-            .Step("t", "time until the first bare soil", Datum.Of(time?.TotalDays), "days", Formula(time), Sources.MassBalance);
+            .Step("t", "time until the first bare soil", Datum.Of(time?.TotalDays), "days", Formula(time), Sources.WaterBalance);
         return Outcome<Reckoned>.Of(new Reckoned([("days_to_bare", Datum.Of(time?.TotalDays))], working) { Cautions = [.. Cautions(time)] });
     }
 

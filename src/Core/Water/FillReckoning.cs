@@ -23,14 +23,14 @@ internal static class FillReckoning
             new("supply_cfs", KeyKind.Number, "cfs", "steady supply") { Least = 0, Most = 10_000 },
         ],
         [
-            new("days", KeyKind.Number, "days", "time until all of it is covered; null when never") { Nullable = true },
+            new("days", KeyKind.Number, "days", "time until all of it is covered") { NullMeans = "never" },
             new("never", KeyKind.YesNo, string.Empty, "whether the supply can never do it"),
-            new("stall_ac", KeyKind.Number, "ac", "covered land in all at which the flood stops; null when nothing is lost") { Nullable = true },
-            new("naive_days", KeyKind.Number, "days", "the plain sum, which forgets that covered land drinks; null without supply") { Nullable = true },
+            new("stall_ac", KeyKind.Number, "ac", "covered land in all at which the flood stops") { NullMeans = "nowhere, as nothing is lost" },
+            new("naive_days", KeyKind.Number, "days", "the plain sum, which forgets that covered land drinks") { NullMeans = "no supply" },
             new("volume_ac_ft", KeyKind.Number, "ac-ft", "water to fill the land to be covered"),
             new("hold_cfs_when_full", KeyKind.Number, "cfs", "flow to hold all of it once it is covered"),
         ],
-        Sources.MassBalance,
+        Sources.WaterBalance,
         "net_ac=118 fill_depth_ft=0.6 hold_loss_in_day=0.32 wet_ac=160 supply_cfs=14",
         Work)
     { Limits = "Supply, loss and depth stay the same throughout, and land is covered check by check to its depth. Use the farm's own loss: a stage reading over two days with the inlets shut." };
@@ -76,10 +76,10 @@ internal static class FillReckoning
             .Step("m", "loss from covered land", answer.Job.Loss.FeetPerDay, "ft/day", "e / 12", Sources.Definition)
             .Step("A1", "land covered at the end", (answer.Job.Dry + answer.Job.Wet).Acres, "ac", "A0 + A", Sources.Arithmetic)
             .Step("W", "water to fill the land to be covered", (answer.Job.Dry * answer.Job.Fill).AcreFeet, "ac-ft", "A V", Sources.Arithmetic)
-            .Step("H", "flow to hold all of it", answer.Hold.CubicFeetPerSecond, "cfs", "m A1 / 1.983471", Sources.MassBalance)
-            .Step("As", "covered land at which the flood stops", Datum.Of(answer.Stall?.Acres), "ac", lossless ? "none: nothing is lost" : "S / m", Sources.MassBalance)
+            .Step("H", "flow to hold all of it", answer.Hold.CubicFeetPerSecond, "cfs", "m A1 / 1.983471", Sources.WaterBalance)
+            .Step("As", "covered land at which the flood stops", Datum.Of(answer.Stall?.Acres), "ac", lossless ? "none: nothing is lost" : "S / m", Sources.WaterBalance)
             .Step("t0", "the plain sum", Datum.Of(answer.Naive?.TotalDays), "days", "A V / S", Sources.Arithmetic)
-            .Step("t", "time until all of it is covered", Datum.Of(answer.Time?.TotalDays), "days", Formula(answer), Sources.MassBalance.At("V dA/dt = S − m A"));
+            .Step("t", "time until all of it is covered", Datum.Of(answer.Time?.TotalDays), "days", Formula(answer), Sources.WaterBalance.At("V dA/dt = S − m A"));
     }
 
     private static string Formula(Answer answer) => (answer.Time, answer.Stall) switch

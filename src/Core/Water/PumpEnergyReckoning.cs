@@ -20,7 +20,7 @@ internal static class PumpEnergyReckoning
         [
             new("kwh", KeyKind.Number, "kWh", "electricity for all of it"),
             new("kwh_per_ac_ft", KeyKind.Number, "kWh", "electricity for one acre-foot"),
-            new("cost", KeyKind.Number, "$", "cost of it; null without a price") { Nullable = true },
+            new("cost", KeyKind.Number, "$", "cost of it") { NullMeans = "no price given" },
         ],
         Sources.EnergyToLift,
         "volume_ac_ft=70.8 lift_ft=60 efficiency_pct=60 price_kwh=0.20",
