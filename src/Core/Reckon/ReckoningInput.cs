@@ -21,6 +21,9 @@ public sealed class ReckoningInput
 
     public string Text(string key) => ((Datum.Text)given[key]!).Value;
 
+    /// <summary>The word of a key where it is one, whether or not it has been checked.</summary>
+    public string? TextOrNone(string key) => (given[key] as Datum.Text)?.Value;
+
     public DateOnly Date(string key) => DateOnly.ParseExact(Text(key), "yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     [PlainNumber("in the unit of the key")]
