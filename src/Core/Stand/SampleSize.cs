@@ -28,7 +28,7 @@ public static class SampleSize
 
     /// <summary>The same as whole rings: the next whole number, and never below two, the fewest that show any spread.</summary>
     [Source(nameof(Sources.MississippiAdequacy), "rounded up")]
-    public static int Whole([PlainNumber("rings, in parts")] double exact) =>
+    public static long Whole([PlainNumber("rings, in parts")] double exact) =>
         // Floating-point dust on a whole number must not cost a ring.
-        exact >= int.MaxValue ? int.MaxValue : Math.Max(2, (int)Math.Ceiling(exact - 1e-9));
+        Math.Max(2, (long)Math.Ceiling(exact - 1e-9));
 }
