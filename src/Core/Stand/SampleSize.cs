@@ -13,6 +13,7 @@ public static class SampleSize
     /// <param name="t">Student's t: one-tailed or two-tailed is the caller's choice.</param>
     [Source(nameof(Sources.MissouriSampleSize), "n = (t CV / E)^2")]
     [Source(nameof(Sources.MississippiAdequacy), "n = t^2 s^2 / (0.1 m)^2")]
+    [Source(nameof(Sources.ColoradoAdequacy), "one-tailed t at 90 %")]
     [return: PlainNumber("rings, in parts")]
     public static double Exact(
         [PlainNumber("plants in a ring")] double mean,
