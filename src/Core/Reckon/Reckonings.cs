@@ -6,9 +6,12 @@ public static class Reckonings
     public static ImmutableArray<Reckoning> All { get; } =
     [
         .. Land.LandReckonings.All,
+        .. Weather.AirReckonings.All,
         .. Growth.GrowthReckonings.All,
         .. Seed.SeedReckonings.All,
+        .. Seed.RateReckonings.All,
         .. Nutrition.NutritionReckonings.All,
+        .. Flight.FlightReckonings.All,
         .. Holds.HoldReckonings.All,
         .. Stand.StandReckonings.All,
         .. Harvest.HarvestReckonings.All,

@@ -32,10 +32,11 @@ internal sealed partial class InstanceBuilder
             FirstWater = FirstWater(season, need),
             Class = waterClass,
             Hold = (int)Math.Ceiling((water.Holding.CubicFeetPerSecond * 100) - 1e-6),
+            HoldNow = HoldNow(water),
             Fill = curve,
             UsualFill = SeasonClock.Steps(UsualFill * (need == WaterNeed.Running ? Math.Max(0.05, water.Job.Dry / water.All) : 1)),
-            LeastWater = curve is null ? 0 : (long)curve.MostFlow * curve.LeastSteps,
-            MostWater = curve is null ? 0 : (long)curve.LeastFlow * curve.MostSteps,
+            LeastWater = curve is null ? 0 : (long)(curve.MostFlow - HoldNow(water)) * curve.LeastSteps,
+            MostWater = curve is null ? 0 : (long)(curve.LeastFlow - HoldNow(water)) * curve.MostSteps,
             DryPounds = dry.Pounds,
             Trailers = SeedClock.Trailers(dry, state.WetFactor, state.SoakPlace?.HaulLimit),
             Variety = season.Variety,
@@ -51,6 +52,8 @@ internal sealed partial class InstanceBuilder
             Impossible = Impossible(field, need, waterClass, curve, flights),
         };
     }
+
+    private static int HoldNow(FieldWater water) => (int)Math.Floor((water.HoldingNow.CubicFeetPerSecond * 100) + 1e-6);
 
     private long DelayOn(Field field, int day) =>
         (long)Math.Round((double)(DelayCost.PerAcre(state.Prices, clock.Date(0), clock.Date(day)) * field.Net.Acres).Amount * 1000);

@@ -1,4 +1,4 @@
-namespace Watersown.Planner;
+namespace Watersown.Schedule;
 
 /// <summary>How long and how to search for a season plan.</summary>
 public sealed record PlanOptions
