@@ -19,7 +19,7 @@ public static partial class Sources
         "Baltin, 1959, as repeated in Quantick, Aviation in Crop Protection, 1985, and Matthews, Pesticide Application Methods: time for each hectare of aerial work", SourceStanding.FromMemory);
 
     public static Source WholePassCount { get; } = new(nameof(WholePassCount),
-        "counting whole passes and whole loads over a rectangular field", SourceStanding.Derived);
+        "counting whole passes and whole loads", SourceStanding.Derived);
 
     public static Source OverlapGeometry { get; } = new(nameof(OverlapGeometry),
         "one pass laid over its neighbors a swath apart; population standard deviation over mean", SourceStanding.Derived);
@@ -28,10 +28,10 @@ public static partial class Sources
         "a perfectly even random drop of N seeds a tray shows 100 / √N percent", SourceStanding.Derived);
 
     public static Source AviationFormulary { get; } = new(nameof(AviationFormulary),
-        "Aviation Formulary, turn performance: radius = speed² / (g tan bank)", SourceStanding.Read);
+        "Aviation Formulary", SourceStanding.Read);
 
     public static Source TurnGeometry { get; } = new(nameof(TurnGeometry),
-        "three equal arcs that end on the next line", SourceStanding.Derived);
+        "arcs of one radius that end on the next line", SourceStanding.Derived);
 
     public static Source AgAviationTurns2015 { get; } = new(nameof(AgAviationTurns2015),
         "agricultural-aviation trade magazine, editorial on turns, 2015: 20 to 45 s a turn, 30 s a fair mean", SourceStanding.Read);
@@ -56,7 +56,4 @@ public static partial class Sources
 
     public static Source WidthTheorem { get; } = new(nameof(WidthTheorem),
         "McGill University, computational-geometry notes, width of a convex polygon: one of the two closest parallel support lines lies along an edge", SourceStanding.Read);
-
-    public static Source RiceBoardPlanting { get; } = new(nameof(RiceBoardPlanting),
-        "California Rice Research Board, Planting by air: about 2,000 lb in a 400 gal hopper, about 10 acres a load", SourceStanding.Read);
 }

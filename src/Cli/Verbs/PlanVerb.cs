@@ -18,7 +18,7 @@ internal static class PlanVerb
         var repeatable = new Option<bool>("--repeatable") { Description = "Count work instead of time, so that the same farm and seed give the same plan on every run." };
         var delay = new Option<string?>("--delay") { Description = "What a day's delay costs: trials (0.2 cwt an acre a day), saying (a sack an acre a day after 12 May), own (the farm's price)." };
         delay.AcceptOnlyFromAmong("trials", "saying", "own");
-        var json = new Option<bool>("--json") { Description = "The plan as JSON (docs/schema/plan.schema.json)." };
+        var json = new Option<bool>("--json") { Description = "The plan as JSON (docs/plan.schema.json)." };
         var field = new Option<string?>("--field") { Description = "Only one field, with the working of every figure." };
         var all = new Option<bool>("--all") { Description = "All decisions, not only those of the next 48 hours." };
         var quiet = new Option<bool>("--quiet") { Description = "No progress lines." };

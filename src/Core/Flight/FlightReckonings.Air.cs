@@ -127,15 +127,17 @@ public static partial class FlightReckonings
             .Given("c", "wind across", release.WindAcross.MetersPerSecond, "m/s", "typed")
             .Step("Vg", "ground speed", release.Ground.MetersPerSecond, "m/s", "Va + w", Sources.Arithmetic)
             .Step("t", "time in the air", landing.Fall.TotalSeconds, "s", "dv/dt = g − (g / vt²) |v − wind| (v − wind), from (Vg, 0, 0) down to h", Sources.QuadraticDrag)
-            .Step("x", "throw over the ground", landing.Along.Meters, "m", "throw through the air + w × t", Sources.QuadraticDrag)
-            .Step("y", "drift over the ground", landing.Drift.Meters, "m", "drift through the air + c × t", Sources.QuadraticDrag);
+            .Step("x0", "throw through the air", (landing.Along - (release.WindAlong * landing.Fall)).Meters, "m", "way along in the same fall, the air at rest", Sources.QuadraticDrag)
+            .Step("x", "throw over the ground", landing.Along.Meters, "m", "x0 + w × t", Sources.QuadraticDrag)
+            .Step("y0", "way across through the air", (landing.Drift - (release.WindAcross * landing.Fall)).Meters, "m", "against the wind across, which takes the seed up by and by", Sources.QuadraticDrag)
+            .Step("y", "drift over the ground", landing.Drift.Meters, "m", "y0 + c × t", Sources.QuadraticDrag);
         if (lag is { } given && lead is { } before)
         {
             working = working
                 .Given("τ", "gate lag", given.TotalSeconds, "s", "typed")
-                .Step("e", "gate lead before the edge", before.Meters, "m", "Vg × τ + x", Sources.QuadraticDrag);
+                .Step("e", "gate lead before the edge", before.Meters, "m", "Vg × τ + x", Sources.Arithmetic);
         }
 
-        return working.Step("r", "rate laid down over rate set, gate and airspeed held", Throw.FixedGateRate(release), string.Empty, "Va / Vg", Sources.QuadraticDrag);
+        return working.Step("r", "rate laid down over rate set, gate and airspeed held", Throw.FixedGateRate(release), string.Empty, "Va / Vg", Sources.Arithmetic);
     }
 }

@@ -5,14 +5,14 @@ namespace Watersown.Flight;
 /// <summary>Evenness from a tray test.</summary>
 public static partial class FlightReckonings
 {
-    private const int MostTrays = 300;
+    private const int MostTrays = 200;
 
     private static Reckoning Evenness => new(
         "pattern",
         "How evenly does this tray test say the seed lies, swath by swath?",
         [
             new("tray_g", KeyKind.Numbers, "g", "caught on each tray, left to right along the flight, the line over the middle of the row") { Least = 0, Most = 10_000 },
-            new("tray_spacing_m", KeyKind.Number, "m", "from tray to tray") { Least = 0.05, Most = 10 },
+            new("tray_spacing_m", KeyKind.Number, "m", "from tray to tray") { Least = 0.05, Most = 5 },
             new("tray_area_m2", KeyKind.Number, "m²", "area of one tray") { Least = 0.001, Most = 10 },
             new("swaths_m", KeyKind.Numbers, "m", "swaths to look at") { Least = 0.5, Most = 500 },
             new("cv_limit_pct", KeyKind.Number, "%", "limit for the widest swath") { Least = 0, AboveLeast = true, Most = 200, Optional = true },

@@ -11,7 +11,7 @@ public static partial class FlightReckonings
     [
         LandCovered, GateOpening, WeighOut,
         EqualLoads, HopperLoad, FieldHours,
-        WorkDone, Evenness, TurnRadius, AtTheLoader, SeedThrow,
+        StraightPasses, WorkDone, Evenness, TurnRadius, AtTheLoader, SeedThrow,
     ];
 
     private static ReckoningKey GroundSpeed(string meaning) =>

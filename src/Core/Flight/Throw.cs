@@ -72,11 +72,11 @@ public static class Throw
     /// <summary>How far before the edge the gate is commanded, to open or to shut, so that seed lands at the edge.</summary>
     /// <param name="release">The release, with the wind of this pass: opposite passes need different leads.</param>
     /// <param name="lag">From command to seed leaving.</param>
-    [Source(nameof(Sources.QuadraticDrag), "ground speed × lag + throw over the ground")]
+    [Source(nameof(Sources.Arithmetic), "ground speed × lag + throw over the ground")]
     public static Length GateLead(SeedRelease release, TimeSpan lag) => (release.Ground * lag) + Of(release).Along;
 
     /// <summary>Rate laid down over rate set, when the gate stays put and the airspeed is held while the wind is along.</summary>
-    [Source(nameof(Sources.QuadraticDrag), "airspeed / ground speed")]
+    [Source(nameof(Sources.Arithmetic), "airspeed / ground speed")]
     [return: PlainNumber("rate laid down over rate set")]
     public static double FixedGateRate(SeedRelease release) => release.Airspeed / release.Ground;
 

@@ -6,7 +6,7 @@ using Watersown.Schedule;
 
 namespace Watersown.Documents.Plan;
 
-/// <summary>A season plan as JSON (docs/schema/plan.schema.json): tasks, orders, decisions, conflicts, cost, bound and gap.</summary>
+/// <summary>A season plan as JSON (docs/plan.schema.json): tasks, orders, decisions, conflicts, cost, bound and gap.</summary>
 public static class PlanDocument
 {
     /// <summary>Version of the plan document.</summary>
