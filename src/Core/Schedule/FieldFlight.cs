@@ -15,10 +15,12 @@ public static class FieldFlight
     public static Length UsualFerry { get; } = Length.FromMiles(2);
 
     /// <summary>The job of sowing a field in so many loads.</summary>
+    [Source(nameof(Sources.FarmRecord), "the field's own pass and ferry, or the usual")]
     public static FlyingJob Job(SeasonState state, Field field, int loads, Aeroplane aeroplane) =>
         new(field.Net, loads, field.PassLength ?? UsualPass, Ferry(state, field, aeroplane));
 
     /// <summary>As told, or from the strip to the middle of the field, or the usual.</summary>
+    [Source(nameof(Sources.FarmRecord), "as told; else strip to middle on the WGS 84 radii of curvature")]
     public static Length Ferry(SeasonState state, Field field, Aeroplane aeroplane)
     {
         if (field.Ferry is { } told) return told;
