@@ -16,6 +16,7 @@ public static class FieldFlight
     public static Length UsualFerry { get; } = Length.FromMiles(2);
 
     /// <summary>The job of sowing a field in so many loads.</summary>
+    [Source(nameof(Sources.FarmRecord), "the field's own pass and ferry, or the usual")]
     public static FlyingJob Job(SeasonState state, Field field, int loads, Aeroplane aeroplane) =>
         new(field.Net, loads, PassLength(field, aeroplane), Ferry(state, field, aeroplane));
 
@@ -24,6 +25,7 @@ public static class FieldFlight
         field.PassLength ?? (field.Boundary is { } edge ? Passes.Lay(edge, aeroplane.Swath, heading: null).MeanLength : UsualPass);
 
     /// <summary>As told, or from the strip to the middle of the field, or the usual.</summary>
+    [Source(nameof(Sources.FarmRecord), "as told; else strip to middle on the WGS 84 radii of curvature")]
     public static Length Ferry(SeasonState state, Field field, Aeroplane aeroplane)
     {
         if (field.Ferry is { } told) return told;

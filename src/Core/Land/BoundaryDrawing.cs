@@ -8,7 +8,7 @@ namespace Watersown.Land;
 /// The only way from rings as drawn to a boundary: corners on the earth, edges that run once around, holes inside, pieces
 /// apart. Every problem at once, each with its place on the ground.
 /// </summary>
-public static class Boundaries
+public static class BoundaryDrawing
 {
     /// <summary>
     /// Checks rings as drawn, either way round, closed or not, and puts them in order: outer rings counter-clockwise, holes
