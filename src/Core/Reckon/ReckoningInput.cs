@@ -15,7 +15,7 @@ public sealed class ReckoningInput
     public bool Has(string key) => given[key] is not null and not Datum.Nothing;
 
     [PlainNumber("in the unit of the key")]
-    public double Number(string key) => ((Datum.Number)given[key]!).Value;
+    public double Number(string key) => ((Datum.Number)given[key]!).Value + 0.0; // makes minus zero plain
 
     [PlainNumber("in the unit of the key")]
     public double? NumberOrNone(string key) => Has(key) ? Number(key) : null;

@@ -32,6 +32,8 @@ internal static partial class ProblemWords
         foreach (var problem in problems)
         {
             var (english, spanish) = (FactsOf(problem.Kind.English), FactsOf(problem.Kind.Spanish));
+            // A meaning is English words: the Spanish sentence may do without it.
+            if (!spanish.Contains("meaning", StringComparer.Ordinal)) english = [.. english.Where(f => f != "meaning")];
             if (!english.SequenceEqual(spanish, StringComparer.Ordinal))
                 yield return problem.Place + " names {" + string.Join("} {", english) + "} in English and {" + string.Join("} {", spanish) + "} in Spanish";
             if (string.IsNullOrWhiteSpace(problem.Kind.English) || string.IsNullOrWhiteSpace(problem.Kind.Spanish)) yield return problem.Place + " is not said in both languages";
