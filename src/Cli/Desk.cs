@@ -15,6 +15,7 @@ public static class Desk
     {
         var root = new RootCommand("Watersown: plans the sowing season of a farm that sows rice onto water, and prints each person's sheet.")
         {
+            PlanVerb.Create(edge),
             ReckonVerb.Create(edge),
         };
         var parsed = root.Parse(args, Plainly);

@@ -31,7 +31,7 @@ internal static class ReckonText
         foreach (var (key, value) in reckoned.Results)
         {
             var known = reckoning.Results.First(r => r.Key == key);
-            var said = Say.Datum(value) + (known.Unit.Length == 0 || value is Datum.Nothing ? string.Empty : " " + known.Unit);
+            var said = (value is Datum.Nothing && known.NullMeans is { } meaning ? meaning : Say.Datum(value)) + (known.Unit.Length == 0 || value is Datum.Nothing ? string.Empty : " " + known.Unit);
             text.Append(Plain, $"  {key.PadRight(width)}  {said}  ({known.Meaning})\n");
         }
 
@@ -44,9 +44,10 @@ internal static class ReckonText
     {
         var text = new StringBuilder();
         text.Append(Plain, $"{reckoning.Name}: {reckoning.Question}\n\nIt takes\n");
-        AppendKeys(text, reckoning.Inputs);
+        AppendKeys(text, reckoning.Inputs, reckoning.ExactlyOneOf);
+        foreach (var choice in reckoning.ExactlyOneOf) text.Append(Plain, $"  For {choice.Meaning} give exactly one of {choice.Choices}.\n");
         text.Append("\nIt gives\n");
-        AppendKeys(text, reckoning.Results);
+        AppendKeys(text, reckoning.Results, []);
         if (reckoning.Limits.Length > 0) text.Append(Plain, $"\nWhen it holds: {reckoning.Limits}\n");
         text.Append(Plain, $"\nSource: {reckoning.Source}\n\nExample\n");
         text.Append(Plain, $"  watersown reckon {reckoning.Name} {string.Join(' ', ReckonRequest.Words(reckoning).Select(Quoted))}\n");
@@ -54,25 +55,27 @@ internal static class ReckonText
         return text.ToString();
     }
 
-    private static void AppendKeys(StringBuilder text, ImmutableArray<ReckoningKey> keys, string indent = "  ")
+    private static void AppendKeys(StringBuilder text, ImmutableArray<ReckoningKey> keys, ImmutableArray<Alternatives> choices, string indent = "  ")
     {
         var width = keys.Max(k => k.Key.Length);
         foreach (var key in keys)
         {
             text.Append(Plain, $"{indent}{key.Key.PadRight(width)}  {key.Meaning}");
             if (key.Unit.Length > 0) text.Append(Plain, $", {key.Unit}");
-            foreach (var note in Notes(key)) text.Append(Plain, $"; {note}");
+            foreach (var note in Notes(key, choices)) text.Append(Plain, $"; {note}");
             text.Append('\n');
-            if (!key.Columns.IsEmpty) AppendKeys(text, key.Columns, indent + "    ");
+            if (!key.Columns.IsEmpty) AppendKeys(text, key.Columns, [], indent + "    ");
         }
     }
 
-    private static IEnumerable<string> Notes(ReckoningKey key)
+    private static IEnumerable<string> Notes(ReckoningKey key, ImmutableArray<Alternatives> choices)
     {
         if (key.Least is { } least) yield return (key.AboveLeast ? "above " : "from ") + least.ToString("R", Plain);
         if (key.Most is { } most) yield return "up to " + most.ToString("R", Plain);
         if (!key.Choices.IsEmpty) yield return "one of " + string.Join(", ", key.Choices);
-        if (key.Optional) yield return "may be left out";
+        if (choices.Any(c => c.Contains(key.Key))) yield return "see below";
+        else if (key.Optional) yield return "may be left out";
+        else if (key.NullMeans is { } meaning) yield return "null means " + meaning;
         else if (key.Nullable) yield return "may be null";
     }
 

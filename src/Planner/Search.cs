@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Watersown.Schedule;
 using Watersown.Planner.Decoding;
 using Watersown.Planner.Instances;
 using Watersown.Planner.Modeling;

@@ -80,8 +80,8 @@ internal sealed record SolutionCost(long Delay, long HeadAge, long Idle, long Se
         {
             var planned = solution.Fields[field.Index];
             if (!planned.Flooded) continue;
-            used += planned.Flow * (double)(planned.FillEnd - Math.Max(0, planned.FillStart));
-            used += field.Hold * (double)(instance.Clock.Horizon - planned.FillEnd);
+            used += (planned.Flow - field.HoldNow) * (double)(planned.FillEnd - Math.Max(0, planned.FillStart));
+            used += (field.Hold - field.HoldNow) * (double)(instance.Clock.Horizon - planned.FillEnd);
         }
 
         return Math.Max(0, ordered - used);

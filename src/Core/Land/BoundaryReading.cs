@@ -13,7 +13,15 @@ public static class BoundaryReading
     /// <param name="value">The GeoJSON object.</param>
     /// <param name="where">What is being read, for its problems: a key, a file, a field.</param>
     [Source(nameof(Sources.Rfc7946), "sections 3.1.6 and 3.1.7")]
-    public static Outcome<Boundary> Read(Datum value, string where) => GeometryOf(value, where).Then(geometry => Rings(geometry, where)).Then(parts => Boundaries.Create(parts, where));
+    public static Outcome<Boundary> Read(Datum value, string where) => Drawn(value, where).Then(parts => BoundaryDrawing.Create(parts, where));
+
+    /// <summary>
+    /// The rings as they stand in the value, looked at only as far as that they are rings of numbers; the first number of a corner is
+    /// given as longitude whatever grid it is on.
+    /// </summary>
+    [Source(nameof(Sources.Rfc7946), "sections 3.1.6 and 3.1.7")]
+    public static Outcome<ImmutableArray<BoundaryPart>> Drawn(Datum value, string where) =>
+        GeometryOf(value, where).Then(geometry => Rings(geometry, where));
 
     private static Outcome<Datum.Table> GeometryOf(Datum value, string where)
     {

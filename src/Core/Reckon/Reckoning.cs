@@ -32,6 +32,9 @@ public sealed record ReckoningKey(string Key, KeyKind Kind, string Unit, string 
     /// <summary>A null is an answer here ("no upper threshold").</summary>
     public bool Nullable { get; init; }
 
+    /// <summary>What it means where a result is null: <c>never</c>.</summary>
+    public string? NullMeans { get; init; }
+
     /// <summary>Smallest acceptable value.</summary>
     [PlainNumber("in the unit of the key")]
     public double? Least { get; init; }
@@ -72,11 +75,26 @@ public sealed record Reckoning(
     /// <summary>When the answer is not valid, and how near it is.</summary>
     public string Limits { get; init; } = string.Empty;
 
+    /// <summary>What can be given in several ways, of which exactly one must be.</summary>
+    public ImmutableArray<Alternatives> ExactlyOneOf { get; init; } = [];
+
+    /// <summary>
+    /// What keys demand of one another beyond that. It is asked even where single values are wrong, so it may only look at
+    /// whether keys are there and at what <see cref="ReckoningInput.TextOrNone"/> tells.
+    /// </summary>
+    public Func<ReckoningInput, IEnumerable<Problem>> Demands { get; init; } = _ => [];
+
     /// <summary>Checks the given values against the keys, all at once, then works it out.</summary>
     public Outcome<Reckoned> Run(Datum.Table given)
     {
-        var problems = ReckoningInput.Check(this, given);
-        return problems.IsEmpty ? Work(new ReckoningInput(given)) : Outcome<Reckoned>.Refuse(problems);
+        var input = new ReckoningInput(given);
+        ImmutableArray<Problem> problems =
+        [
+            .. ReckoningInput.Check(this, given),
+            .. ExactlyOneOf.SelectMany(choice => choice.Check(input)),
+            .. Demands(input),
+        ];
+        return problems.IsEmpty ? Work(input) : Outcome<Reckoned>.Refuse(problems);
     }
 }
 

@@ -6,9 +6,14 @@ public static class Reckonings
     public static ImmutableArray<Reckoning> All { get; } =
     [
         .. Land.LandReckonings.All,
+        .. Weather.WeatherReckonings.All,
+        .. Weather.AirReckonings.All,
         .. Growth.GrowthReckonings.All,
         .. Seed.SeedReckonings.All,
+        .. Seed.RateReckonings.All,
         .. Nutrition.NutritionReckonings.All,
+        .. Water.WaterReckonings.All,
+        .. Flight.FlightReckonings.All,
         .. Holds.HoldReckonings.All,
         .. Stand.StandReckonings.All,
         .. Harvest.HarvestReckonings.All,

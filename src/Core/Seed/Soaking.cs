@@ -31,4 +31,8 @@ public static class Soaking
     [Source(nameof(Sources.MassBalance))]
     public static SoakedRate Rate(SeedRate dry, [PlainNumber("soaked weight over dry weight")] double wetFactor) =>
         SoakedRate.FromKilogramsPerSquareMeter(dry.KilogramsPerSquareMeter * wetFactor);
+
+    /// <summary>Moisture over all of the grain, from moisture over its dry matter as some laboratories print it.</summary>
+    [Source(nameof(Sources.Definition), "m = M / (1 + M)")]
+    public static Fraction WetBasis(Fraction dryBasis) => Fraction.FromShare(dryBasis.Share / (1 + dryBasis.Share));
 }

@@ -14,7 +14,7 @@ public sealed record FloodJob(Area Dry, Area Wet, WaterDepth Fill, DepthRate Los
 public static class Ponding
 {
     /// <summary>Flow that covered land takes up to stay as deep as it is.</summary>
-    [Source(nameof(Sources.MassBalance), "covered land × (evaporation + seepage)")]
+    [Source(nameof(Sources.WaterBalance), "covered land × (evaporation + seepage)")]
     public static FlowRate HoldingFlow(Area covered, DepthRate loss) => covered * loss;
 
     /// <summary>
@@ -22,31 +22,39 @@ public static class Ponding
     /// </summary>
     /// <param name="job">Land, fill and loss.</param>
     /// <param name="supply">Steady supply, all demands of other land taken off.</param>
-    [Source(nameof(Sources.MassBalance), "t = (V / m) ln((S − m A0) / (S − m A1)); A V / S where nothing is lost")]
+    [Source(nameof(Sources.WaterBalance), "t = (V / m) ln((S − m A0) / (S − m A1)); A V / S where nothing is lost")]
     public static TimeSpan? FillTime(FloodJob job, FlowRate supply)
     {
-        // s m³/s; m m/s; v m; a m². Follows from V dA/dt = S − m A.
+        // s m³/s; m m/s; v m; wet, all m². Follows from V dA/dt = S − m A.
         double s = supply.CubicMetersPerSecond, m = job.Loss.MetersPerSecond, v = job.Fill.Meters;
         double wet = job.Wet.SquareMeters, all = wet + job.Dry.SquareMeters;
         if (job.Dry.SquareMeters <= 0) return TimeSpan.Zero;
         if (s <= m * all || s <= 0) return null;
-        var seconds = m <= 0 ? job.Dry.SquareMeters * v / s : v / m * Math.Log((s - (m * wet)) / (s - (m * all)));
+        // The same as v / m ln(…), but true to the last digits where hardly anything is lost: with share the part of what
+        // is left over that the new land will drink, −ln(1 − share) / share, which is 1 where nothing is lost.
+        var left = s - (m * wet);
+        var rest = 1 - (m * job.Dry.SquareMeters / left);
+        var seconds = job.Dry.SquareMeters * v / left * (rest >= 1 ? 1 : -Math.Log(rest) / (1 - rest));
         return seconds > TimeSpan.MaxValue.TotalSeconds / 2 ? null : TimeSpan.FromSeconds(seconds);
     }
 
     /// <summary>Covered land at which the supply is all taken up by holding, and the flood stops.</summary>
-    [Source(nameof(Sources.MassBalance), "A = S / m")]
+    [Source(nameof(Sources.WaterBalance), "A = S / m")]
     public static Area StallArea(FlowRate supply, DepthRate loss)
     {
         ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(loss.MetersPerSecond, 0, nameof(loss));
         return Area.FromSquareMeters(supply.CubicMetersPerSecond / loss.MetersPerSecond);
     }
 
-    /// <summary>The plain sum, which forgets that covered land drinks: too hopeful.</summary>
+    /// <summary>The plain sum, which forgets that covered land drinks: too hopeful. None where it is longer than time can be told.</summary>
     [Source(nameof(Sources.Arithmetic), "A V / S")]
-    public static TimeSpan NaiveTime(FloodJob job, FlowRate supply) => (job.Dry * job.Fill) / supply;
+    public static TimeSpan? NaiveTime(FloodJob job, FlowRate supply)
+    {
+        var seconds = (job.Dry * job.Fill).CubicMeters / supply.CubicMetersPerSecond;
+        return seconds < TimeSpan.MaxValue.TotalSeconds / 2 ? TimeSpan.FromSeconds(seconds) : null;
+    }
 
     /// <summary>Water that the job takes up in <paramref name="span"/> at a supply: stored and lost together.</summary>
-    [Source(nameof(Sources.MassBalance), "stored + lost = S t")]
+    [Source(nameof(Sources.WaterBalance), "stored + lost = S t")]
     public static Volume Taken(FlowRate supply, TimeSpan span) => supply * span;
 }

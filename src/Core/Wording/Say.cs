@@ -61,7 +61,7 @@ public static class Say
         foreach (var line in working.Lines)
         {
             text.Append(Plain, $"  {line.Symbol,-8} {line.Meaning}: {Datum(line.Value)}");
-            if (line.Unit.Length > 0) text.Append(Plain, $" {line.Unit}");
+            if (line.Unit.Length > 0 && line.Value is not Watersown.Datum.Nothing) text.Append(Plain, $" {line.Unit}");
             if (line.Formula is { } formula) text.Append(Plain, $"\n           = {formula}");
             if (line.From is { } from) text.Append(Plain, $"  ({from}{Age(line.At, now)})");
             if (line.Source is { } source) text.Append(Plain, $"\n           {source}");

@@ -23,32 +23,10 @@ public static class ReckonAnswer
         writer.WriteString("name", reckoning.Name);
         writer.WritePropertyName("result");
         DatumWriter.WriteTable(writer, reckoned.Results);
-        writer.WriteStartArray("working");
-        foreach (var line in reckoned.Working.Lines) Write(writer, line);
-        writer.WriteEndArray();
+        WorkingJson.Write(writer, reckoned.Working);
         writer.WriteStartArray("cautions");
         foreach (var caution in reckoned.Cautions) writer.WriteStringValue(caution);
         writer.WriteEndArray();
-        writer.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter writer, WorkingLine line)
-    {
-        writer.WriteStartObject();
-        writer.WriteString("symbol", line.Symbol);
-        writer.WriteString("meaning", line.Meaning);
-        writer.WritePropertyName("value");
-        DatumWriter.Write(writer, line.Value);
-        writer.WriteString("unit", line.Unit);
-        if (line.Formula is { } formula) writer.WriteString("formula", formula);
-        if (line.Source is { } source) writer.WriteString("source", source.ToString());
-        if (line.From is { } from) writer.WriteString("from", from);
-        if (line.At is { } at)
-        {
-            writer.WritePropertyName("at");
-            DatumWriter.Write(writer, Datum.Moment(at));
-        }
-
         writer.WriteEndObject();
     }
 }

@@ -98,10 +98,12 @@ internal sealed partial class Decoder
         return null;
     }
 
-    private static (int NotBefore, int SoakDay) SeedFromBatch(BatchItem batch, int start, int steps)
+    private (int NotBefore, int SoakDay) SeedFromBatch(BatchItem batch, int start, int steps)
     {
         if (start < batch.ReadyFrom) return (batch.ReadyFrom, -1);
-        return start + steps <= batch.GoodUntil ? (start, -1) : (-1, -1);
+        if (start + steps > batch.GoodUntil) return (-1, -1);
+        var from = batch.CanBeCalledOff ? 0 : instance.Soak.Return;
+        return instance.Trailers is not { } most || trailers.Peak(from, start + steps + instance.Soak.Return) + batch.Trailers <= most ? (start, -1) : (-1, -1);
     }
 
     private (int NotBefore, int SoakDay) SeedOfItsOwn(FieldItem field, int start, int steps)

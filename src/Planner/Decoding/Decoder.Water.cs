@@ -67,8 +67,7 @@ internal sealed partial class Decoder
         var free = int.MaxValue;
         foreach (var l in LimitsOf(field))
         {
-            var cap = instance.Limits[l].Sources.Sum(s => instance.Sources[s].Cap);
-            free = Math.Min(free, cap - flows[l].Peak(from, until));
+            free = Math.Min(free, instance.Limits[l].Most(instance) - flows[l].Peak(from, until) + field.HoldNow);
         }
 
         return free;

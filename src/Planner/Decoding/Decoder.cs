@@ -111,7 +111,7 @@ internal sealed partial class Decoder
 
     private void PlanWater(FieldItem field, Genes genes, int groundDone, ImmutableArray<int> works)
     {
-        if (field.Impossible is not null && field.Need == WaterNeed.ToStart)
+        if (field.Impossible is not null && field.Need != WaterNeed.None)
         {
             Unplanned(field);
             return;
@@ -139,8 +139,8 @@ internal sealed partial class Decoder
         fillings.Take(best.Start, best.End, 1);
         foreach (var l in LimitsOf(field))
         {
-            flows[l].Take(best.Start, best.End, best.Flow);
-            flows[l].Take(best.End, instance.Clock.Horizon, field.Hold);
+            flows[l].Take(best.Start, best.End, best.Flow - field.HoldNow);
+            flows[l].Take(best.End, instance.Clock.Horizon, field.Hold - field.HoldNow);
         }
 
         Flooded(field, works, field.Need == WaterNeed.Running ? field.FirstWater : best.Start, best.End, best.Flow);

@@ -26,8 +26,8 @@ internal static class OrderBook
         {
             var planned = fields[field.Index];
             if (!planned.Flooded) continue;
-            profile.Take(Math.Max(0, planned.FillStart), planned.FillEnd, planned.Flow);
-            profile.Take(planned.FillEnd, instance.Clock.Horizon, field.Hold);
+            profile.Take(Math.Max(0, planned.FillStart), planned.FillEnd, planned.Flow - field.HoldNow);
+            profile.Take(planned.FillEnd, instance.Clock.Horizon, field.Hold - field.HoldNow);
         }
 
         return profile;

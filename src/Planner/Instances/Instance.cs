@@ -44,13 +44,16 @@ internal sealed record FieldItem
     /// <summary>Flow it takes up once full.</summary>
     public required int Hold { get; init; }
 
+    /// <summary>Flow its wet ground takes up now; counted in the base of its class whatever the plan does.</summary>
+    public required int HoldNow { get; init; }
+
     /// <summary>Steps against flow; none where it is full already or where no source is known.</summary>
     public FillCurve? Fill { get; init; }
 
     /// <summary>Steps to fill where no source is known.</summary>
     public int UsualFill { get; init; }
 
-    /// <summary>Flow × steps at the fastest fill: the least water it can be filled with.</summary>
+    /// <summary>Flow × steps at the fastest fill, beyond what its wet ground takes anyway: the least water it can be filled with.</summary>
     public long LeastWater { get; init; }
 
     /// <summary>The same at the slowest.</summary>
@@ -113,14 +116,22 @@ internal sealed record TailwaterItem(double AcresMissing, ImmutableArray<int> Fi
 
 /// <summary>Fields that draw on the same sources.</summary>
 /// <param name="Sources">Indices of the sources, first choice first.</param>
-/// <param name="BaseHold">Flow that sown and full fields of this class take up all along.</param>
+/// <param name="BaseHold">Flow that ground of this class which is wet now takes up all along.</param>
 internal sealed record WaterClass(ImmutableArray<int> Sources, int BaseHold);
 
 /// <summary>
-/// One limit on flow: what these classes take together can never exceed what all their sources give. All such subsets
-/// together say exactly that the water can be shared out (the condition of Hall and of maximum flow).
+/// One limit on flow: what these classes take together can never exceed what all their sources give, each source counted
+/// by itself or under its joint cap. All such limits together say exactly that the water can be shared out (every cut of
+/// the flow network from fields over sources and caps).
 /// </summary>
-internal sealed record WaterLimit(ImmutableArray<int> Classes, ImmutableArray<int> Sources);
+/// <param name="Classes">Water classes that take.</param>
+/// <param name="Sources">Sources counted by themselves.</param>
+/// <param name="Caps">Joint caps counted in place of their sources.</param>
+internal sealed record WaterLimit(ImmutableArray<int> Classes, ImmutableArray<int> Sources, ImmutableArray<int> Caps)
+{
+    /// <summary>The most all of them can ever give.</summary>
+    public int Most(Instance instance) => Sources.Sum(s => instance.Sources[s].Cap) + Caps.Sum(j => instance.JointCaps[j].Cap);
+}
 
 /// <summary>Ordered sources under one cap.</summary>
 internal sealed record JointCap(ImmutableArray<int> Sources, int Cap);

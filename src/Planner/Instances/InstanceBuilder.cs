@@ -33,12 +33,13 @@ internal sealed partial class InstanceBuilder
         var soak = BuildSoak();
         var strips = state.Farm.Strips.IsEmpty ? [("the strip", 2)] : state.Farm.Strips.Select(s => (s.Name, Math.Max(1, s.PadTrailers))).ToImmutableArray();
         var sources = state.Farm.Sources.Select(BuildSource).ToImmutableArray();
-        foreach (var season in state.Fields.Where(f => f.Stage is FieldStage.Sown or FieldStage.Full)) ClassOf(season.Code, holds: true);
+        foreach (var season in state.Fields.Where(f => f.Stage is FieldStage.Sown or FieldStage.Full or FieldStage.Flooding)) ClassOf(season.Code, holds: true);
         var fields = ImmutableArray.CreateBuilder<FieldItem>();
         foreach (var season in state.Fields.Where(f => f.Stage != FieldStage.Sown)) fields.Add(BuildField(season, fields.Count));
         var items = fields.ToImmutable();
         sources = [.. sources.Select((s, i) => s with { Needs = BuildNeed(state.Farm.Sources[i], items) })];
         var built = classes.Select(c => new WaterClass(c.Sources, (int)Math.Ceiling((c.Base * 100) - 1e-6))).ToImmutableArray();
+        var joint = BuildJointCaps(sources);
         return new Instance
         {
             State = state,
@@ -47,11 +48,12 @@ internal sealed partial class InstanceBuilder
             Fields = items,
             Sources = sources,
             Classes = built,
-            Limits = WaterLimits.Of(built, sources.Length),
-            JointCaps = BuildJointCaps(sources),
+            Limits = WaterLimits.Of(built, sources, joint),
+            JointCaps = joint,
             Groups = [.. state.Tractors.Select(t => (t.Name, t.Count))],
             Drivers = state.Crew.Drivers,
-            Fillings = state.Crew.Irrigators is { } people ? people * state.Crew.FieldsPerIrrigator : null,
+            // Fields that fill already are looked after somehow, even where that stretches the crew.
+            Fillings = state.Crew.Irrigators is { } people ? Math.Max(people * state.Crew.FieldsPerIrrigator, items.Count(f => f.Need == WaterNeed.Running)) : null,
             Planes = [.. aeroplanes.Select(a => BuildPlane(a, strips))],
             Strips = strips,
             Batches = [.. state.Batches.Select(b => BuildBatch(b, soak)).Where(b => b is not null).Select(b => b!)],
@@ -178,7 +180,7 @@ internal sealed partial class InstanceBuilder
             index = classes.Count - 1;
         }
 
-        if (holds) classes[index] = classes[index] with { Base = classes[index].Base + FieldWater.Of(state, code).Holding.CubicFeetPerSecond };
+        if (holds) classes[index] = classes[index] with { Base = classes[index].Base + FieldWater.Of(state, code).HoldingNow.CubicFeetPerSecond };
         return index;
     }
 

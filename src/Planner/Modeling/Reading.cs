@@ -16,7 +16,7 @@ internal static class Reading
     private static FieldSolution FieldOf(FieldItem field, FieldVars vars, Func<LinearExpr, long> value)
     {
         var sown = value(vars.Sown) == 1;
-        var flooded = sown || field.Need != WaterNeed.ToStart;
+        var flooded = sown || field.Need == WaterNeed.None;
         var batch = -1;
         for (var b = 0; b < vars.Batches.Count; b++)
         {

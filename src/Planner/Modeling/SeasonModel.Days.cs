@@ -13,6 +13,7 @@ internal sealed partial class SeasonModel
     {
         foreach (var field in instance.Fields) AddDays(field, Fields[field.Index]);
         foreach (var limit in instance.Limits) AddWaterRows(limit);
+        AddEndRows();
         AddPlaneRows();
         AddTrailerRows();
     }
@@ -32,6 +33,7 @@ internal sealed partial class SeasonModel
         }
 
         Model.Add(LinearExpr.Sum(vars.SownOn.Values) == vars.Sown);
+        AddPlainLinks(vars, days);
         AddFullBy(field, vars);
     }
 
@@ -90,16 +92,30 @@ internal sealed partial class SeasonModel
             {
                 var full = Fields[field.Index].FullBy;
                 terms.Add(LinearExpr.Term(full[day], field.LeastWater));
-                for (var d = 0; d < day; d++) terms.Add(LinearExpr.Term(full[d], (long)field.Hold * (instance.Clock.DayEnd(d + 1) - instance.Clock.DayEnd(d))));
+                for (var d = 0; d < day; d++) terms.Add(LinearExpr.Term(full[d], (long)Math.Max(0, field.Hold - field.HoldNow) * (instance.Clock.DayEnd(d + 1) - instance.Clock.DayEnd(d))));
             }
 
-            Model.Add(LinearExpr.Sum(terms) <= Given(limit, until) - (held * until));
+            Model.Add(LinearExpr.Sum(terms) <= Given(limit, until) - (held * until) + Short(limit, held, until));
         }
+    }
+
+    /// <summary>Flow × steps by which ground that is wet already outruns its sources until then: counted to nobody's plan.</summary>
+    private long Short(WaterLimit limit, long held, int until)
+    {
+        var edges = limit.Sources.SelectMany(s => instance.Sources[s].Periods.Select(p => p.From)).Append(0).Append(until).Where(t => t <= until).Distinct().Order().ToImmutableArray();
+        long missing = 0;
+        foreach (var (from, to) in edges.Zip(edges.Skip(1)))
+        {
+            long gives = limit.Sources.Sum(s => instance.Sources[s].Periods.FirstOrDefault(p => p.From <= from && from < p.Until)?.FixedFlow ?? instance.Sources[s].Cap) + limit.Caps.Sum(j => instance.JointCaps[j].Cap);
+            missing += Math.Max(0, held - gives) * (to - from);
+        }
+
+        return missing;
     }
 
     private LinearExpr Given(WaterLimit limit, int until)
     {
-        LinearExpr given = LinearExpr.Constant(0);
+        LinearExpr given = LinearExpr.Constant(limit.Caps.Sum(j => instance.JointCaps[j].Cap * (long)until));
         foreach (var s in limit.Sources)
         {
             var source = instance.Sources[s];

@@ -35,12 +35,6 @@ internal sealed partial class SeasonModel
             if (running.All(r => r.Var is null)) continue;
             Model.Add(LinearExpr.Sum(running.Select(r => r.Var is null ? LinearExpr.Constant(r.Fixed) : LinearExpr.Term(r.Var, r.Step))) <= joint.Cap);
         }
-
-        var atWill = joint.Sources.Except(ordered).ToImmutableArray();
-        if (atWill.IsEmpty) return;
-        var members = joint.Sources.ToHashSet();
-        var cumulative = Model.AddCumulative(joint.Cap);
-        foreach (var c in Enumerable.Range(0, instance.Classes.Length).Where(c => instance.Classes[c].Sources.All(members.Contains))) AddClassDemand(cumulative, c);
     }
 
     private (IntVar? Var, int Step, int Fixed) OrderAt(int source, int step)
@@ -85,24 +79,42 @@ internal sealed partial class SeasonModel
 
     private void AddLimit(WaterLimit limit)
     {
-        var cap = limit.Sources.Sum(s => instance.Sources[s].Cap);
+        var held = limit.Classes.Sum(c => instance.Classes[c].BaseHold);
+        // Ground that is wet already may take more than there is: that is said as a conflict, and must not forbid every plan.
+        var cap = Math.Max(held, limit.Most(instance));
         var cumulative = Model.AddCumulative(cap);
         foreach (var c in limit.Classes) AddClassDemand(cumulative, c);
-        foreach (var s in limit.Sources)
+        var spare = cap - held;
+        foreach (var s in limit.Sources) spare -= AddShut(cumulative, s, spare);
+    }
+
+    /// <summary>What a source does not give, by period; never so much that what is held already would not fit. Gives its largest fixed part.</summary>
+    private int AddShut(CumulativeConstraint cumulative, int s, int spare)
+    {
+        var source = instance.Sources[s];
+        var most = 0;
+        for (var k = 0; k < source.Periods.Length; k++)
         {
-            var source = instance.Sources[s];
-            for (var k = 0; k < source.Periods.Length; k++)
+            var period = source.Periods[k];
+            var interval = Model.NewFixedSizeIntervalVar(LinearExpr.Constant(period.From), period.Until - period.From, source.Code + " not ordered");
+            if (Orders[s][k] is { } order)
             {
-                var period = source.Periods[k];
-                var size = period.Until - period.From;
-                var interval = Model.NewFixedSizeIntervalVar(LinearExpr.Constant(period.From), size, source.Code + " not ordered");
-                if (Orders[s][k] is { } order) cumulative.AddDemand(interval, source.Cap - (source.Step * order));
-                else cumulative.AddDemand(interval, source.Cap - period.FixedFlow!.Value);
+                cumulative.AddDemand(interval, source.Cap - (source.Step * order));
+                continue;
             }
 
-            if (TailwaterFrom[s] is { } from)
-                cumulative.AddDemand(Model.NewIntervalVar(LinearExpr.Constant(0), from, from, source.Code + " not yet"), source.Cap);
+            var shut = Math.Clamp(source.Cap - period.FixedFlow!.Value, 0, Math.Max(0, spare));
+            most = Math.Max(most, shut);
+            cumulative.AddDemand(interval, shut);
         }
+
+        if (TailwaterFrom[s] is { } from)
+        {
+            most = Math.Clamp(source.Cap, 0, Math.Max(0, spare));
+            cumulative.AddDemand(Model.NewIntervalVar(LinearExpr.Constant(0), from, from, source.Code + " not yet"), most);
+        }
+
+        return most;
     }
 
     private void AddClassDemand(CumulativeConstraint cumulative, int waterClass)
@@ -113,23 +125,19 @@ internal sealed partial class SeasonModel
         foreach (var field in instance.Fields.Where(f => f.Class == waterClass && f.Need != WaterNeed.None && f.Fill is not null))
         {
             var vars = Fields[field.Index];
-            cumulative.AddDemand(FillInterval(field, vars), vars.Flow!);
-            cumulative.AddDemand(HoldInterval(field, vars), field.Hold);
+            cumulative.AddDemand(FillInterval(field, vars), vars.Flow! - field.HoldNow);
+            cumulative.AddDemand(HoldInterval(field, vars), Math.Max(0, field.Hold - field.HoldNow));
         }
     }
 
-    private IntervalVar FillInterval(FieldItem field, FieldVars vars) =>
-        field.Need == WaterNeed.Running
-            ? Model.NewIntervalVar(LinearExpr.Constant(0), vars.FillSteps!, vars.FillEndVar!, field.Code + " fills")
-            : Model.NewOptionalIntervalVar(vars.FillStartVar!, vars.FillSteps!, vars.FillEndVar!, vars.Sown, field.Code + " fills");
+    private IntervalVar FillInterval(FieldItem field, FieldVars vars) => field.Need == WaterNeed.Running
+        ? Model.NewOptionalIntervalVar(LinearExpr.Constant(0), vars.FillSteps!, vars.FillEndVar!, vars.Sown, field.Code + " fills")
+        : Model.NewOptionalIntervalVar(vars.FillStartVar!, vars.FillSteps!, vars.FillEndVar!, vars.Sown, field.Code + " fills");
 
     private IntervalVar HoldInterval(FieldItem field, FieldVars vars)
     {
-        var size = horizon + 1 - vars.FillEndVar!;
-        if (field.Need == WaterNeed.ToStart) Model.Add(vars.FillEndVar! <= horizon).OnlyEnforceIf(vars.Sown);
-        return field.Need == WaterNeed.Running
-            ? Model.NewIntervalVar(vars.FillEndVar!, size, LinearExpr.Constant(horizon + 1), field.Code + " holds")
-            : Model.NewOptionalIntervalVar(vars.FillEndVar!, size, LinearExpr.Constant(horizon + 1), vars.Sown, field.Code + " holds");
+        Model.Add(vars.FillEndVar! <= horizon).OnlyEnforceIf(vars.Sown);
+        return Model.NewOptionalIntervalVar(vars.FillEndVar!, horizon + 1 - vars.FillEndVar!, LinearExpr.Constant(horizon + 1), vars.Sown, field.Code + " holds");
     }
 
     private void AddFillings()
@@ -175,17 +183,12 @@ internal sealed partial class SeasonModel
     private double AddUse(FieldItem field)
     {
         var vars = Fields[field.Index];
-        var hold = (long)Math.Round(field.Hold * instance.IdleCost);
-        if (field.Need == WaterNeed.Running)
-        {
-            cost.Add(LinearExpr.Term(vars.FillEndVar!, hold));
-            return field.MostWater + (field.Hold * (double)horizon);
-        }
-
+        var extra = Math.Max(0, field.Hold - field.HoldNow);
+        var hold = (long)Math.Round(extra * instance.IdleCost);
         // Not flooded: uses nothing. Its end is then put just past the horizon, where it costs nothing and counts as full by no day.
         Model.Add(vars.FillEndVar! == horizon + 1).OnlyEnforceIf(vars.Sown.Not());
         cost.Add(LinearExpr.Term(vars.FillEndVar!, hold));
         cost.Add(LinearExpr.Term(vars.Sown, -(long)Math.Round(field.MostWater * instance.IdleCost)));
-        return field.Hold * (horizon + 1.0);
+        return extra * (horizon + 1.0);
     }
 }

@@ -55,8 +55,7 @@ internal sealed partial class SeasonModel
         var sown = Model.NewBoolVar(name + " sown");
         var canSow = field.Impossible is null;
         if (!canSow) Model.Add(sown == 0);
-        var flooded = field.Need == WaterNeed.ToStart ? sown : (ILiteral)Model.TrueLiteral();
-        var vars = NewVars(field, sown, flooded);
+        var vars = NewVars(field, sown, field.Need == WaterNeed.None ? Model.TrueLiteral() : sown);
         Fields.Add(vars);
         cost.Add(LinearExpr.Term(sown, -field.UnsownCost));
         Constant += field.UnsownCost;
@@ -106,7 +105,7 @@ internal sealed partial class SeasonModel
 
     private void AddFill(FieldItem field, FieldVars vars)
     {
-        if (field.Need == WaterNeed.Running) Model.Add(vars.FillEndVar! == vars.FillSteps!);
+        if (field.Need == WaterNeed.Running) Model.Add(vars.FillEndVar! == vars.FillSteps!).OnlyEnforceIf(vars.Sown);
         if (field.Fill is not { } curve) return;
         foreach (var (left, right) in curve.Pieces)
         {

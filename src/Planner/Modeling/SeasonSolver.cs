@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Google.OrTools.Sat;
+using Watersown.Schedule;
 using Watersown.Planner.Instances;
 
 namespace Watersown.Planner.Modeling;

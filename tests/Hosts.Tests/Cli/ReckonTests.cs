@@ -100,7 +100,7 @@ public sealed class ReckonTests
         Assert.Equal(
             [
                 "JSON-009 · 'heavy' is not a key and a value. Write key=value, such as dry_lb=15450.",
-                "RECKON-004 · dry_lb: -3 lb is below 0 lb, the least that can be. Give 0 lb or more.",
+                "RECKON-004 · dry_lb: -3 lb dry is below 0 lb dry, the least that can be. Give 0 lb dry or more.",
                 "RECKON-003 · moisture_before_pct: 'wet' is not a number. Give a number.",
                 "RECKON-001 · swath_ft: '50' was given for a key that wet-weight does not have. Its keys are dry_lb, moisture_before_pct, moisture_after_pct.",
                 "RECKON-002 · moisture_after_pct: nothing was given for moisture after draining, wet basis (%). Give it a value.",
@@ -112,7 +112,7 @@ public sealed class ReckonTests
     public async Task Problems_are_told_in_spanish_to_who_reads_spanish()
     {
         var said = (await AsksAsync("reckon", "wet-weight", "dry_lb=-3", "moisture_before_pct=13", "moisture_after_pct=30", "--lang", "es")).Refused();
-        Assert.Equal("RECKON-004 · dry_lb: -3 lb está por debajo de 0 lb, lo mínimo posible. Escriba 0 lb o más.", Assert.Single(said.Faults));
+        Assert.Equal("RECKON-004 · dry_lb: -3 lb dry está por debajo de 0 lb dry, lo mínimo posible. Escriba 0 lb dry o más.", Assert.Single(said.Faults));
     }
 
     [Theory]

@@ -1,0 +1,9 @@
+using Watersown.Reckon;
+
+namespace Watersown.Water;
+
+/// <summary>The calculations about water that can be asked for by name.</summary>
+public static class WaterReckonings
+{
+    public static ImmutableArray<Reckoning> All { get; } = [FillReckoning.Reckoning, BoxFlowReckoning.Reckoning, DryOutReckoning.Reckoning, PumpEnergyReckoning.Reckoning];
+}

@@ -1,0 +1,37 @@
+namespace Watersown.Documents.Farms;
+
+/// <summary>What can be wrong with a farm document beyond its form, before its meaning is checked.</summary>
+public static class FarmProblems
+{
+    public static ProblemKind UnknownZone { get; } = new("FARM-001", ProblemWeight.Refuse,
+        "'{value}' is no time zone. Give its IANA name, such as America/Los_Angeles.",
+        "'{value}' no es una zona horaria. Escriba su nombre IANA, como America/Los_Angeles.");
+
+    public static ProblemKind SkippedHour { get; } = new("FARM-002", ProblemWeight.Warn,
+        "{value} does not exist: clocks are put forward over it. {limit} was taken; correct it or give the offset from UTC.",
+        "{value} no existe: el reloj se adelanta sobre esa hora. Se tomó {limit}; corríjala o dé el desfase de UTC.");
+
+    public static ProblemKind DoubledHour { get; } = new("FARM-003", ProblemWeight.Warn,
+        "{value} comes twice: clocks are put back over it. {limit}, the first, was taken; give the offset from UTC if it was the second.",
+        "{value} ocurre dos veces: el reloj se atrasa sobre esa hora. Se tomó la primera, {limit}; dé el desfase de UTC si fue la segunda.");
+
+    public static ProblemKind StageUnknown { get; } = new("FARM-004", ProblemWeight.Warn,
+        "how far they have come is not said for {value}; unworked ground is taken. Say sown, full or flooding where it is so.",
+        "no se dice qué tan adelantados van {value}; se toman como sin trabajar. Diga sembrado, lleno o inundándose donde sea así.");
+
+    public static ProblemKind BoundariesNotRead { get; } = new("FARM-005", ProblemWeight.Warn,
+        "the boundaries of '{value}' were not read; distances come from what the fields say themselves. {remedy}",
+        "no se leyeron los linderos de '{value}'; las distancias salen de lo que dicen los lotes. {remedy}");
+
+    public static ProblemKind NoFieldOfBoundary { get; } = new("FARM-006", ProblemWeight.Warn,
+        "the boundary '{value}' belongs to no field of the farm.{nearest} Correct its name, or take it out.",
+        "el lindero '{value}' no es de ningún lote del rancho.{nearest} Corrija su nombre, o quítelo.");
+
+    public static ProblemKind NoBoundaryOfField { get; } = new("FARM-007", ProblemWeight.Warn,
+        "no boundary was found for {value}. Add them to the file, or go on without.",
+        "no se encontró lindero para {value}. Agréguelos al archivo, o siga sin ellos.");
+
+    public static ProblemKind NotFeatures { get; } = new("FARM-008", ProblemWeight.Refuse,
+        "it is neither a GeoJSON Feature nor a FeatureCollection. Give a file of features, each with the field's code or name.",
+        "no es un Feature ni un FeatureCollection de GeoJSON. Entregue un archivo de elementos, cada uno con la clave o el nombre del lote.");
+}
