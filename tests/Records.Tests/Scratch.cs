@@ -1,4 +1,4 @@
-using Watersown.Files.Sheets;
+using Watersown.Records.Files.Sheets;
 using Watersown.Schedule.Sheets;
 using Watersown.Wording;
 namespace Watersown;

@@ -9,7 +9,7 @@ internal static class PlannedTasks
     private static readonly (string Field, string Batch, double Dry, DateTimeOffset Soak, DateTimeOffset Sow, double Minutes)[] Flights =
     [
         ("S2", "B-08", 12865, At(6, 6), At(9, 6, 30), 53),
-        ("R4", "B-10", 15450, At(8, 6, 30), At(10, 5, 45), 67), ("N3", "B-11", 14880, At(8, 6, 30), At(10, 6, 55), 58), ("N4", "B-09", 17700, At(8, 6), At(10, 7, 55), 65),
+        ("R4", "", 15450, At(8, 6, 30), At(10, 5, 45), 67), ("N3", "", 14880, At(8, 6, 30), At(10, 6, 55), 58), ("N4", "B-09", 17700, At(8, 6), At(10, 7, 55), 65),
         ("S3", "", 20550, At(9, 6), At(11, 7, 30), 87), ("R5", "", 14550, At(10, 6), At(12, 5, 45), 58), ("R6", "", 21900, At(12, 6), At(14, 6), 90),
         ("N5", "", 11100, At(13, 6), At(15, 6), 45), ("N6", "", 23400, At(14, 6), At(16, 6), 100), ("H1", "", 6840, At(15, 6), At(17, 6), 38),
         ("H4", "", 17550, At(16, 6), At(18, 6), 90), ("N7", "", 9455, At(17, 6), At(19, 6), 40), ("H2", "", 16200, At(18, 6), At(20, 6), 80),
@@ -65,7 +65,7 @@ internal static class PlannedTasks
 
     private static IEnumerable<PlanTask> Chain((string Field, string Batch, double Dry, DateTimeOffset Soak, DateTimeOffset Sow, double Minutes) flight)
     {
-        var (dry, batch) = (DrySeed.FromPounds(flight.Dry), flight.Batch.Length == 0 ? null : flight.Batch);
+        var (dry, batch) = (DrySeed.FromPounds(flight.Dry), flight.Batch.Length == 0 ? "new " + flight.Field : flight.Batch);
         var soaked = SoakedSeed.FromPounds(flight.Dry * 1.25);
         var drain = flight.Sow.AddHours(-24);
         PlanTask Seed(PlanTaskKind kind, DateTimeOffset start, DateTimeOffset end) =>
@@ -85,7 +85,7 @@ internal static class PlannedTasks
         new(At(8, 7), "Ask NT-1 to cut from 14 to 5.8 cfs on Sunday 07:00", "water district", ["N4"]) { Kind = "cut-water", CostOfWaiting = "8.2 cfs run over from Saturday 14:41; nothing may spill into a hold", Cost = Money.FromDollars(163m) },
         new(At(8, 16), "Firm up Saturday: Crooked Box (S2)", "dispatcher", ["S2"]) { Kind = "list-flight", CostOfWaiting = "another customer first" },
         new(At(8, 16), "Say what becomes of B-07a and B-07b", "warehouse", ["R4", "S2"]) { Kind = "dump-seed", CostOfWaiting = "two trailers stand full", Cost = Money.FromDollars(11043m) },
-        new(At(9, 6), "Drain B-10, B-11 and B-09 for Sunday, or hold them", "warehouse", ["R4", "N3", "N4"]) { Kind = "drain", CostOfWaiting = "Sunday's seed is not ready" },
+        new(At(9, 6), "Drain the seed of R4, N3 and N4 for Sunday, or hold them", "warehouse", ["R4", "N3", "N4"]) { Kind = "drain", CostOfWaiting = "Sunday's seed is not ready" },
         new(At(12, 7), "Ask NT-1 for 20 cfs on Thursday 07:00", "water district", ["N6"]) { Kind = "order-water", CostOfWaiting = "N6 fills a day later" },
     ];
 }

@@ -4,7 +4,7 @@ using Watersown.Shapes;
 namespace Watersown.Flight;
 
 /// <summary>What stands behind an outline.</summary>
-public enum Outline
+public enum MapOutline
 {
     /// <summary>A boundary the farm has drawn or imported.</summary>
     Boundary,
@@ -19,7 +19,7 @@ public enum Outline
 /// <summary>A field and what is round it, to be drawn to scale: meters east and north of its middle.</summary>
 /// <param name="Parts">Its land.</param>
 /// <param name="Outline">What stands behind the outline.</param>
-public sealed record FieldMap(ImmutableArray<PlanePart> Parts, Outline Outline)
+public sealed record FieldMap(ImmutableArray<PlanePart> Parts, MapOutline Outline)
 {
     /// <summary>Direction of the run that the farm wishes.</summary>
     public Bearing? Run { get; init; }
@@ -55,4 +55,4 @@ public sealed record MapBox(int Number, PlanePoint At, bool Leaks);
 public sealed record MapHazard(string Mark, HazardKind Kind, ImmutableArray<PlanePoint> Points);
 
 /// <summary>A neighbouring field.</summary>
-public sealed record MapNeighbor(string Code, GroundCover Cover, ImmutableArray<PlanePart> Parts, Outline Outline);
+public sealed record MapNeighbor(string Code, GroundCover Cover, ImmutableArray<PlanePart> Parts, MapOutline Outline);

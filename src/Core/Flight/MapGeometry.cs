@@ -82,29 +82,6 @@ public static class MapGeometry
         return new PlanePart([Corner(1, -1), Corner(1, 1), Corner(-1, 1), Corner(-1, -1)], []);
     }
 
-    /// <summary>
-    /// Direction of the long side: of all rectangles along an edge of the outline, the one of least area, by its longer side.
-    /// </summary>
-    [Source(nameof(Sources.Definition), "least enclosing rectangle has a side along an edge of the convex hull")]
-    public static Bearing LongSide(ImmutableArray<PlanePart> parts)
-    {
-        var best = (Area: double.PositiveInfinity, Direction: default(Bearing));
-        foreach (var ring in parts.Select(p => p.Outer))
-        {
-            for (var i = 0; i < ring.Length; i++)
-            {
-                var (a, b) = (ring[i], ring[(i + 1) % ring.Length]);
-                if (a == b) continue;
-                var direction = Direction(new PlanePoint(b.East - a.East, b.North - a.North));
-                var (along, across) = Extent(parts, direction);
-                var area = along.Meters * across.Meters;
-                if (area < best.Area * (1 - 1e-9)) best = (area, along >= across ? direction : Bearing.FromDegrees(direction.Degrees + 90));
-            }
-        }
-
-        return best.Direction.Degrees >= 180 ? best.Direction.Back : best.Direction;
-    }
-
     internal static IEnumerable<ImmutableArray<PlanePoint>> Rings(PlanePart part) => part.Holes.Prepend(part.Outer).Where(r => r.Length > 0);
 
     private static bool InRing(ImmutableArray<PlanePoint> ring, PlanePoint p)

@@ -53,7 +53,8 @@ public static class Messages
     {
         var language = plan.State.Farm.Language;
         var people = CrewRoles.Of(plan.State, role);
-        if (people.IsEmpty) return Say(role, NameOf(role, language), null, language);
+        // Nobody guesses at a landlord; the others are there even where the farm has not named them.
+        if (people.IsEmpty) return role == CrewRole.Landlord ? [] : Say(role, NameOf(role, language), null, language);
         return people.SelectMany(p => Say(role, p.Name, p.Phone, p.Speaks));
 
         IEnumerable<CrewMessage> Say(CrewRole to, string name, string? phone, Language speaks) =>

@@ -13,7 +13,7 @@ internal static class DayDecisions
         else
         {
             yield return new Block.Grid(words.Decide,
-                [new Column(words.By), new Column(words.What), new Column(words.Who), new Column(words.IfYouWait), new Column(words.DecidedTick, Setting.Center)],
+                [new Column(words.By), new Column(words.What), new Column(words.Who) { Most = 66 }, new Column(words.IfYouWait), new Column(words.DecidedTick, Setting.Center)],
                 [.. sheet.Decisions.Select(d => (ImmutableArray<Cell>)[Cell.Strong(tell.NearMoment(d.By)), Cell.Of([.. What(d, tell)]), Cell.Of(d.Who), Cell.Of([.. Cost(d, words)]), Cell.Box])]);
         }
 
@@ -35,7 +35,7 @@ internal static class DayDecisions
     private static IEnumerable<Run> Cost(Decision decision, DayWords words)
     {
         yield return Planned(decision.CostOfWaiting);
-        if (decision.Cost is { } cost) yield return new Run(", " + Template.Fill(words.About, ("money", Telling.Dollars(cost))), Bold: true);
+        if (decision.Cost is { } cost && !decision.CostOfWaiting.Contains('$', StringComparison.Ordinal)) yield return new Run(", " + Template.Fill(words.About, ("money", Telling.Dollars(cost))), Bold: true);
     }
 
     private static string Kind(string kind, DayWords words) => kind switch

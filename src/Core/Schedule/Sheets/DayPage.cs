@@ -57,7 +57,7 @@ public static class DayPage
         {
             yield return new Block.Heading(words.Conflicts);
             yield return new Block.Grid(words.Conflicts,
-                [new Column(tell.Words.Common.Field), new Column(words.What), new Column(words.Remedy)],
+                [new Column(tell.Words.Common.Field) { Most = 62 }, new Column(words.What), new Column(words.Remedy)],
                 [.. sheet.Conflicts.Select(c => (ImmutableArray<Cell>)[Cell.Strong(string.Join(", ", c.Fields)), Cell.Of(DayDecisions.Planned(c.What)), Cell.Of(DayDecisions.Planned(c.Remedy))])]);
         }
 

@@ -10,14 +10,14 @@ public static class FieldMaps
     public static FieldMap? Of(Field field, Aeroplane aeroplane, FieldPlace place)
     {
         if (place.Plane is not { } plane) return null;
-        var wished = field.LongAxis ?? (place.Outline == Outline.Boundary ? MapGeometry.LongSide(place.Parts) : null as Bearing?);
+        var wished = field.LongAxis ?? (place.Outline == MapOutline.Boundary ? Passes.Narrowest(place.Parts).Heading : null as Bearing?);
         var (along, across) = MapGeometry.Extent(place.Parts, wished ?? Bearing.FromDegrees(0));
         return new FieldMap(place.Parts, place.Outline)
         {
             Run = wished,
             Along = along,
             Across = across,
-            Passes = Math.Max(1, (int)Math.Ceiling((across / aeroplane.Swath) - 1e-9)),
+            Passes = Passes.Count(across, aeroplane.Swath),
             Checks = [.. field.Basins.Where(b => b.Boundary is not null).Select(b => new MapCheck(b.Number, plane.Place(b.Boundary!)))],
             Boxes = [.. field.Boxes.Where(b => b.At is not null).Select(b => new MapBox(b.Number, plane.Place(b.At!.Value), b.Leaks))],
             Hazards = [.. place.Hazards.Where(h => !h.Hazard.Points.IsEmpty).Select(h => new MapHazard(h.Mark, h.Hazard.Kind, plane.Place(h.Hazard.Points)))],

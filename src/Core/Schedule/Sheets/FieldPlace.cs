@@ -20,7 +20,7 @@ public sealed record FieldPlace
 
     public ImmutableArray<PlanePart> Parts { get; init; } = [];
 
-    public Outline Outline { get; init; }
+    public MapOutline Outline { get; init; }
 
     public Strip? Strip { get; init; }
 
@@ -81,15 +81,15 @@ public sealed record FieldPlace
     }
 
     /// <summary>The field's outline on a plane: its boundary, or a rectangle of its acres about its middle.</summary>
-    internal static (ImmutableArray<PlanePart> Parts, Outline Outline) Outlined(Field field, MapPlane plane, GeoPoint middle)
+    internal static (ImmutableArray<PlanePart> Parts, MapOutline Outline) Outlined(Field field, MapPlane plane, GeoPoint middle)
     {
-        if (field.Boundary is { } boundary) return (plane.Place(boundary), Outline.Boundary);
+        if (field.Boundary is { } boundary) return (plane.Place(boundary), MapOutline.Boundary);
         var along = field.PassLength ?? FieldFlight.UsualPass;
         var across = Length.FromMeters((field.Gross ?? field.Net).SquareMeters / along.Meters);
         var rectangle = MapGeometry.Rectangle(along, across, field.LongAxis ?? Bearing.FromDegrees(0));
         var place = plane.Place(middle);
         ImmutableArray<PlanePoint> outer = [.. rectangle.Outer.Select(p => new PlanePoint(p.East + place.East, p.North + place.North))];
-        return ([new PlanePart(outer, [])], field.LongAxis is null ? Outline.FromAcresDirectionUnknown : Outline.FromAcres);
+        return ([new PlanePart(outer, [])], field.LongAxis is null ? MapOutline.FromAcresDirectionUnknown : MapOutline.FromAcres);
     }
 
     private static ImmutableArray<HazardSight> NearHazards(Farm farm, Field field, MapPlane plane, ImmutableArray<PlanePart> parts)

@@ -7,15 +7,23 @@ namespace Watersown.Schedule.Sheets;
 /// <summary>The foot of a flight sheet: hazards as far as the farm knows them, cautions, and what is told back.</summary>
 internal static class FlightFoot
 {
-    public static ImmutableArray<Block> Blocks(SeasonPlan plan, FlightSheet sheet, Telling tell)
+    /// <summary>Hazards in a table.</summary>
+    public static ImmutableArray<Block> Blocks(SeasonPlan plan, FlightSheet sheet, Telling tell) =>
+        [Heading(plan, tell), .. Table(sheet, tell), new Block.Paragraph([.. Wires(sheet, tell)]), .. Close(sheet, tell)];
+
+    /// <summary>The same, hazards in running words where a table takes too much paper.</summary>
+    public static ImmutableArray<Block> TightBlocks(SeasonPlan plan, FlightSheet sheet, Telling tell) =>
+        [Heading(plan, tell), new Block.Paragraph([.. sheet.Hazards.SelectMany(h => Said(h, tell)), .. Wires(sheet, tell)]), .. Close(sheet, tell)];
+
+    private static Block Heading(SeasonPlan plan, Telling tell) =>
+        new Block.Heading(Template.Fill(tell.Words.Flight.Hazards, ("day", tell.ShortDay(plan.State.Now))));
+
+    private static ImmutableArray<Block> Close(FlightSheet sheet, Telling tell)
     {
         var words = tell.Words.Flight;
         var tag = sheet.Seed.Lot ?? sheet.Seed.Variety;
         return
         [
-            new Block.Heading(Template.Fill(words.Hazards, ("day", tell.ShortDay(plan.State.Now)))),
-            .. Hazards(sheet, tell),
-            new Block.Paragraph([new Run(Wires(sheet, words), Bold: true), .. Farther(sheet, tell)]),
             new Block.Banner(
             [
                 new Run(words.Propeller, Bold: true), new Run(" " + words.NoPeople + " "),
@@ -31,27 +39,29 @@ internal static class FlightFoot
         ];
     }
 
-    private static IEnumerable<Block> Hazards(FlightSheet sheet, Telling tell)
+    private static IEnumerable<Block> Table(FlightSheet sheet, Telling tell)
     {
         if (sheet.Hazards.IsEmpty) yield break;
         var words = tell.Words.Flight;
         yield return new Block.Grid(words.HazardWhat,
             [new Column(words.Mark, Setting.Center), new Column(words.HazardWhat), new Column(words.HazardHeight, Setting.Right), new Column(words.HazardWhere), new Column(words.HazardSeen)],
-            [.. sheet.Hazards.Select(h => Row(h, tell))]);
+            [.. sheet.Hazards.Select(h => (ImmutableArray<Cell>)
+                [Cell.Strong(h.Mark.Length == 0 ? "–" : h.Mark), Cell.Of(new Run(h.Hazard.Name, Bold: true), new Run(", " + Sort(h, tell))), Cell.Of(Height(h, tell)), Cell.Of(Where(h, tell)), Cell.Of(Seen(h, tell))])]);
     }
 
-    private static ImmutableArray<Cell> Row(HazardSight sight, Telling tell)
+    private static IEnumerable<Run> Said(HazardSight sight, Telling tell)
     {
-        var (words, hazard) = (tell.Words.Flight, sight.Hazard);
-        return
-        [
-            Cell.Strong(sight.Mark.Length == 0 ? "–" : sight.Mark),
-            Cell.Of(new Run(hazard.Name, Bold: true), new Run(", " + MapSpeech.Kind(hazard.Kind, tell.Words.Map) + (hazard.Note is { } note ? "; " + note : string.Empty))),
-            Cell.Of(hazard.Height is { } height ? tell.Long(height) : tell.Words.Common.NotTold),
-            Cell.Of(Where(sight, tell)),
-            Cell.Of(hazard.Confirmed is { } day ? tell.DayAndYear(day) : words.Unconfirmed),
-        ];
+        yield return new Run((sight.Mark.Length == 0 ? string.Empty : sight.Mark + " ") + sight.Hazard.Name, Bold: true);
+        yield return new Run(", " + Sort(sight, tell) + ", " + tell.Words.Flight.HazardHeight.ToLowerInvariant() + " " + Height(sight, tell) + ", " + Where(sight, tell) + ", "
+            + (sight.Hazard.Confirmed is null ? string.Empty : tell.Words.Flight.HazardSeen.ToLowerInvariant() + " ") + Seen(sight, tell) + ". ");
     }
+
+    private static string Sort(HazardSight sight, Telling tell) =>
+        MapSpeech.Kind(sight.Hazard.Kind, tell.Words.Map) + (sight.Hazard.Note is { } note ? "; " + note : string.Empty);
+
+    private static string Height(HazardSight sight, Telling tell) => sight.Hazard.Height is { } height ? tell.Long(height) : tell.Words.Common.NotTold;
+
+    private static string Seen(HazardSight sight, Telling tell) => sight.Hazard.Confirmed is { } day ? tell.DayAndYear(day) : tell.Words.Flight.Unconfirmed;
 
     private static string Where(HazardSight sight, Telling tell)
     {
@@ -63,12 +73,10 @@ internal static class FlightFoot
         return near.Length > 0 ? near + "; " + words.PlaceUnknown : words.PlaceUnknown;
     }
 
-    private static string Wires(FlightSheet sheet, FlightWords words) =>
-        sheet.Hazards.Any(h => h.Hazard.Kind == HazardKind.Wire) ? words.SomeWires : words.NoWires;
-
-    private static IEnumerable<Run> Farther(FlightSheet sheet, Telling tell)
+    private static IEnumerable<Run> Wires(FlightSheet sheet, Telling tell)
     {
-        if (sheet.HazardsElsewhere > 0)
-            yield return new Run(" " + Template.Fill(tell.Words.Flight.Farther, ("n", Telling.Count(sheet.HazardsElsewhere))));
+        var words = tell.Words.Flight;
+        yield return new Run(sheet.Hazards.Any(h => h.Hazard.Kind == HazardKind.Wire) ? words.SomeWires : words.NoWires, Bold: true);
+        if (sheet.HazardsElsewhere > 0) yield return new Run(" " + Template.Fill(words.Farther, ("n", Telling.Count(sheet.HazardsElsewhere))));
     }
 }

@@ -32,13 +32,14 @@ public static class FlightPage
         ImmutableArray<Block> map = [Map(sheet, tell)];
         Block figures = FlightFacts.Rates(sheet, tell), facts = FlightFacts.All(sheet, tell);
         var sum = FlightLoads.Sum(sheet, tell);
-        ImmutableArray<Block> notes = Notes(sheet, tell), foot = FlightFoot.Blocks(plan, sheet, tell);
+        ImmutableArray<Block> notes = Notes(sheet, tell), foot = FlightFoot.Blocks(plan, sheet, tell), tight = FlightFoot.TightBlocks(plan, sheet, tell);
         var left = Fraction.FromPercent(39);
         return
         [
             [banner, new Block.Side(map, [figures, facts, FlightLoads.Grid(sheet, tell, 1)], left), sum, .. notes, .. foot],
             [banner, new Block.Side(map, [figures, facts], left), .. notes, sum, FlightLoads.Grid(sheet, tell, 2), .. foot],
             [banner, new Block.Side(map, [figures, facts], left), .. notes, sum, FlightLoads.Grid(sheet, tell, 3), .. foot],
+            [banner, new Block.Side(map, [figures, facts], left), .. notes, sum, FlightLoads.Grid(sheet, tell, 3), .. tight],
         ];
     }
 
@@ -52,7 +53,7 @@ public static class FlightPage
         var words = tell.Words.Map;
         var told = MapSpeech.RunNote(map, tell) + "; "
             + Template.Fill(words.Passes, ("length", tell.Long(map.Across)), ("n", Telling.Count(map.Passes)), ("swath", tell.Long(sheet.Aeroplane.Swath))) + ".";
-        if (map.Outline != Outline.Boundary) told += " " + MapSpeech.OutlineNote(map.Outline, words) + ".";
+        if (map.Outline != MapOutline.Boundary) told += " " + MapSpeech.OutlineNote(map.Outline, words) + ".";
         if (map.Parts.Any(p => !p.Holes.IsEmpty)) told += " " + words.HasHole;
         if (!sheet.Field.Basins.IsEmpty && map.Checks.IsEmpty) told += " " + Template.Fill(words.LeveesUnknown, ("n", Telling.Count(sheet.Field.Basins.Length)));
         return [new Block.Paragraph([new Run(told), .. Neighbors(sheet, tell)])];

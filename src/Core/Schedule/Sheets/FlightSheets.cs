@@ -27,7 +27,7 @@ public static class FlightSheets
         var season = state.Season(task.Field);
         var aeroplane = state.Aeroplanes.FirstOrDefault(a => a.Name == task.Resource) ?? state.Aeroplanes.FirstOrDefault();
         var plane = aeroplane ?? new Aeroplane(task.Resource);
-        var batch = state.Batches.FirstOrDefault(b => b.Code == task.Batch);
+        var batch = SeedTimes.BatchOf(plan, task);
         var lot = LotOf(state, season, batch);
         var dry = task.Dry ?? season.Rate * field.Net;
         var (factor, basis) = Factor(state, batch, lot);
@@ -46,7 +46,7 @@ public static class FlightSheets
             WetRate = Soaking.Rate(season.Rate, factor),
             WetFactor = factor,
             FactorBasis = basis,
-            Seed = new FlightSeed(batch?.Variety ?? season.Variety, lot?.Code ?? batch?.Lot, task.Batch)
+            Seed = new FlightSeed(batch?.Variety ?? season.Variety, lot?.Code ?? batch?.Lot, batch?.Code)
             {
                 Trailers = batch?.Trailers ?? [],
                 TrailerCount = HaulOf(plan, task)?.Trailers ?? task.Trailers,

@@ -10,7 +10,7 @@ internal static class MapSpeech
     public static string Of(FlightSheet sheet, Telling tell)
     {
         var (map, words) = (sheet.Map!, tell.Words.Map);
-        var said = new List<string> { words.NorthUp, OutlineNote(map.Outline, words) + (map.Outline == Outline.Boundary ? string.Empty : "."), RunNote(map, tell) + "." };
+        var said = new List<string> { words.NorthUp, OutlineNote(map.Outline, words) + (map.Outline == MapOutline.Boundary ? string.Empty : "."), RunNote(map, tell) + "." };
         if (map.Parts.Any(p => !p.Holes.IsEmpty)) said.Add(words.HasHole);
         if (map.Strip is { } strip) said.Add(Template.Fill(words.Beyond, ("mark", Template.Fill(words.Strip, ("distance", string.Empty)).Trim()), ("distance", tell.Far(MapGeometry.Distance(strip))), ("bearing", Telling.Toward(MapGeometry.Direction(strip)))));
         foreach (var neighbor in sheet.Neighbors) said.Add(Telling.Name(neighbor.Field) + ": " + Cover(neighbor.Cover, words) + ", " + Telling.Toward(neighbor.Direction) + ".");
@@ -20,11 +20,11 @@ internal static class MapSpeech
         return string.Join(' ', said);
     }
 
-    public static string OutlineNote(Outline outline, MapWords words) => outline switch
+    public static string OutlineNote(MapOutline outline, MapWords words) => outline switch
     {
-        Outline.Boundary => words.FromBoundary,
-        Outline.FromAcres => words.FromAcres,
-        Outline.FromAcresDirectionUnknown => words.FromAcresNorth,
+        MapOutline.Boundary => words.FromBoundary,
+        MapOutline.FromAcres => words.FromAcres,
+        MapOutline.FromAcresDirectionUnknown => words.FromAcresNorth,
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 

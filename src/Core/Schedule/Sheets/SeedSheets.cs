@@ -31,8 +31,8 @@ public static class SeedSheets
     {
         // Seed of one batch for several fields is one soak; seed with no batch yet is a job of its own for each flight.
         var flights = plan.Tasks.Where(t => t.Kind == PlanTaskKind.Sow && !t.Fixed).ToList();
-        var called = flights.Where(t => t.Batch is not null).GroupBy(t => t.Batch!, StringComparer.Ordinal).Select(g => Job(plan, [.. g]));
-        var open = flights.Where(t => t.Batch is null).Select(t => Job(plan, [t]));
+        var called = flights.Where(t => SeedTimes.BatchOf(plan, t) is not null).GroupBy(t => t.Batch!, StringComparer.Ordinal).Select(g => Job(plan, [.. g]));
+        var open = flights.Where(t => SeedTimes.BatchOf(plan, t) is null).Select(t => Job(plan, [t]));
         return [.. called.Concat(open).OfType<SeedJob>().OrderBy(j => j.InSoak).ThenBy(j => j.Batch ?? j.Fields[0], StringComparer.Ordinal)];
     }
 
@@ -41,7 +41,7 @@ public static class SeedSheets
     private static SeedJob? Job(SeasonPlan plan, ImmutableArray<PlanTask> flights)
     {
         var (state, first) = (plan.State, flights[0]);
-        var batch = state.Batches.FirstOrDefault(b => b.Code == first.Batch);
+        var batch = SeedTimes.BatchOf(plan, first);
         PlanTask? soak = Step(plan, first, PlanTaskKind.Soak), drain = Step(plan, first, PlanTaskKind.Drain), haul = Step(plan, first, PlanTaskKind.Haul);
         if ((batch?.InSoak ?? soak?.Start) is not { } inSoak || (batch?.Drained ?? drain?.Start ?? soak?.End) is not { } drained) return null;
         var season = state.Season(first.Field);
@@ -49,7 +49,7 @@ public static class SeedSheets
         var lot = batch is not null ? state.Lots.FirstOrDefault(l => l.Code == batch.Lot) : lots.Length == 1 ? lots[0] : null;
         var dry = batch?.Dry ?? flights.Aggregate(DrySeed.Zero, (sum, t) => sum + (t.Dry ?? DrySeed.Zero));
         var under = batch is not null && batch.InSoak <= state.Now;
-        return new SeedJob(first.Batch, batch?.Variety ?? season.Variety, batch?.Lot ?? lot?.Code, dry, batch?.Weighed ?? Soaking.Weigh(dry, FlightSheets.Factor(state, batch, lot).Factor))
+        return new SeedJob(batch?.Code, batch?.Variety ?? season.Variety, batch?.Lot ?? lot?.Code, dry, batch?.Weighed ?? Soaking.Weigh(dry, FlightSheets.Factor(state, batch, lot).Factor))
         {
             Weighed = batch?.Weighed is not null,
             Fields = [.. flights.Select(t => t.Field).Distinct(StringComparer.Ordinal)],

@@ -19,6 +19,9 @@ public static class SeedTimes
         return done is { } ready ? ready + Usable(state, ready) : null;
     }
 
+    /// <summary>The batch of a step; none for seed that has not been called yet, whatever name the plan gives it.</summary>
+    public static SoakBatch? BatchOf(SeasonPlan plan, PlanTask task) => plan.State.Batches.FirstOrDefault(b => b.Code == task.Batch);
+
     /// <summary>Last moment to sow a batch that is already off the water.</summary>
     [Source(nameof(Sources.Arithmetic), "drained + draining time + usable time")]
     public static DateTimeOffset? UseBy(SeasonState state, SoakBatch batch)

@@ -4,19 +4,16 @@ public sealed partial record CalendarWords
 {
     public static CalendarWords English { get; } = new()
     {
-        Name = "{farm} sowing {year}",
+        Name = "{farm}, sowing {year}",
         Fill = "Fill {field}",
-        Soak = "In soak: {batch} for {field}",
-        Drain = "Drain {batch} for {field}, on our call",
-        Haul = "Haul {batch} for {field}",
-        Sow = "Sow {field}",
-        Call = "Call the soak for {field}",
-        Order = "Order water for {field}",
-        LastMoment = "Last safe moment: {what}",
-        Weight = "{dry} {unit} dry, {wet} {unit} wet",
-        Flow = "{flow}, all sources together",
+        Soak = "Seed under water for {field}",
+        Drain = "Seed draining for {field}, only on our call",
+        Haul = "Haul seed for {field}",
+        Sow = "Sow {field}: the pilot decides",
+        LastMoment = "Last moment: {what}",
+        Weight = "{dry} {unit} dry, {wet} {unit} wet.",
+        Flow = "{flow}, all sources together.",
+        Tell = "Tell: {who}.",
         Plan = "Plan no. {plan}, made {when}.",
-        PilotDecides = "The pilot decides.",
-        NewBatch = "new batch",
     };
 }

@@ -15,19 +15,13 @@ public sealed partial record CalendarWords
 
     public required string Sow { get; init; }
 
-    public required string Call { get; init; }
-
-    public required string Order { get; init; }
-
     public required string LastMoment { get; init; }
 
     public required string Weight { get; init; }
 
     public required string Flow { get; init; }
 
+    public required string Tell { get; init; }
+
     public required string Plan { get; init; }
-
-    public required string PilotDecides { get; init; }
-
-    public required string NewBatch { get; init; }
 }

@@ -6,14 +6,14 @@ namespace Watersown.Wording;
 /// </summary>
 public sealed record Words
 {
-    private Words(CommonWords common, FlightWords flight, MapWords map, SeedWords seed, WaterWords water, DayWords day, TextWords text, CalendarWords calendar) =>
-        (Common, Flight, Map, Seed, Water, Day, Text, Calendar) = (common, flight, map, seed, water, day, text, calendar);
+    private Words(CommonWords common, FlightWords flight, MapWords map, SeedWords seed, WaterWords water, DayWords day, TextWords text, CalendarWords calendar, IndexWords index) =>
+        (Common, Flight, Map, Seed, Water, Day, Text, Calendar, Index) = (common, flight, map, seed, water, day, text, calendar, index);
 
     public static Words English { get; } = new(
-        CommonWords.English, FlightWords.English, MapWords.English, SeedWords.English, WaterWords.English, DayWords.English, TextWords.English, CalendarWords.English);
+        CommonWords.English, FlightWords.English, MapWords.English, SeedWords.English, WaterWords.English, DayWords.English, TextWords.English, CalendarWords.English, IndexWords.English);
 
     public static Words Spanish { get; } = new(
-        CommonWords.Spanish, FlightWords.Spanish, MapWords.Spanish, SeedWords.Spanish, WaterWords.Spanish, DayWords.Spanish, TextWords.Spanish, CalendarWords.Spanish);
+        CommonWords.Spanish, FlightWords.Spanish, MapWords.Spanish, SeedWords.Spanish, WaterWords.Spanish, DayWords.Spanish, TextWords.Spanish, CalendarWords.Spanish, IndexWords.Spanish);
 
     public CommonWords Common { get; }
 
@@ -30,6 +30,8 @@ public sealed record Words
     public TextWords Text { get; }
 
     public CalendarWords Calendar { get; }
+
+    public IndexWords Index { get; }
 
     public static Words In(Language language) => language switch
     {

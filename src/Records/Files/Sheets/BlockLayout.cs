@@ -1,6 +1,6 @@
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Lays one block of a sheet into a width.</summary>
 internal static class BlockLayout

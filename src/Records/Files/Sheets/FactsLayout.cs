@@ -1,6 +1,6 @@
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Sets what is known, one ruled line each: name, value in the large face, and its note in small type.</summary>
 internal static class FactsLayout

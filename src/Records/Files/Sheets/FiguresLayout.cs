@@ -1,6 +1,6 @@
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Sets the numbers that are read from a cockpit, each in a frame.</summary>
 internal static class FiguresLayout

@@ -1,6 +1,6 @@
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>A sheet with its arrangement chosen, its pictures sized and its pages cut.</summary>
 internal sealed record FittedSheet(SheetPage Page, ImmutableArray<ImmutableArray<Block>> Pages)

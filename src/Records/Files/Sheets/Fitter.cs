@@ -1,6 +1,6 @@
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>
 /// Makes a sheet fit its paper: tries each arrangement with its pictures as large as they may be, then smaller; where none

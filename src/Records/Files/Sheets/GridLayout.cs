@@ -1,6 +1,6 @@
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Sets a ruled table: how wide each column is, how high each row.</summary>
 internal static class GridLayout

@@ -1,6 +1,6 @@
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Sets the head of a page: title, what sheet it is, plan number, and the double rule under it.</summary>
 internal static class HeadLayout

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Writes the blocks of one page as web-page elements.</summary>
 internal sealed class HtmlBlocks(StringBuilder html, SheetPage page, int pageIndex)

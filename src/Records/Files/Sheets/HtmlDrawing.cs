@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Writes a drawing as SVG inside a web page, with its spoken title and description.</summary>
 internal static class HtmlDrawing

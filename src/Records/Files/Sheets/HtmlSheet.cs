@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>
 /// Writes fitted sheets as one web page that needs nothing else: no script, no font, no picture from elsewhere. Headings,

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>
 /// The look of a sheet as a web page: the sizes of the PDF, in fonts of the same widths where they are there. On a narrow

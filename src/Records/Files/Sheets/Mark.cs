@@ -1,6 +1,6 @@
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Something placed on paper, points from the upper left corner of what it belongs to.</summary>
 internal abstract record Mark

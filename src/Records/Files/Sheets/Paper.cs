@@ -1,4 +1,4 @@
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Letter paper and the sizes of everything on it, in points.</summary>
 internal static class Paper

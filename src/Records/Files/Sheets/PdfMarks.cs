@@ -1,7 +1,7 @@
 using PdfSharp.Drawing;
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Puts marks on a PDF page.</summary>
 internal static class PdfMarks

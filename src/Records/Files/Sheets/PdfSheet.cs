@@ -2,7 +2,7 @@ using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Draws fitted sheets as PDF, fonts inside.</summary>
 internal static class PdfSheet

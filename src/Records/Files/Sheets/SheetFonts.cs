@@ -3,7 +3,7 @@ using PdfSharp.Drawing;
 using PdfSharp.Fonts;
 using PdfSharp.Pdf;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>The three faces of every sheet.</summary>
 internal enum Face
@@ -62,7 +62,7 @@ internal sealed class SheetFonts : IFontResolver
             Face.Number => "LiberationSerif-Bold.ttf",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
-        using var stream = typeof(SheetFonts).Assembly.GetManifestResourceStream("Watersown.Files.Sheets.Fonts." + file)
+        using var stream = typeof(SheetFonts).Assembly.GetManifestResourceStream("Watersown.Records.Files.Sheets.Fonts." + file)
             ?? throw new InvalidOperationException("The font " + file + " is not in the program.");
         var bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);

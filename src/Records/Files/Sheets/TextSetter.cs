@@ -1,6 +1,6 @@
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>A stretch of words in one face.</summary>
 internal sealed record Stretch(string Text, Face Face);

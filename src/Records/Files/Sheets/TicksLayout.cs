@@ -1,6 +1,6 @@
 using Watersown.Wording;
 
-namespace Watersown.Files.Sheets;
+namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Sets boxes to tick and lines to write on, as many in a row as fit.</summary>
 internal static class TicksLayout
