@@ -20,7 +20,7 @@ public sealed class PlanDocumentTests
     {
         using var document = JsonDocument.Parse(PlanDocument.Write(Plan.Value));
         var result = Schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join("; ", (result.Details ?? []).Where(d => d.HasErrors).Select(d => d.InstanceLocation + " " + string.Join(",", d.Errors!.Values))));
+        Assert.True(result.IsValid, string.Join("; ", (result.Details ?? []).Where(d => d.Errors is not null).Select(d => d.InstanceLocation + " " + string.Join(",", d.Errors!.Values))));
     }
 
     [Theory]
