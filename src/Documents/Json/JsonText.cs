@@ -62,7 +62,8 @@ public static class JsonText
         }
 
         var rest = bytes[(int)reader.BytesConsumed..].Trim(" \t\r\n"u8);
-        if (reader.CurrentDepth == 0 && reader.TokenType != JsonTokenType.None && rest.IsEmpty) return null;
+        // An opening bracket counts as standing outside itself.
+        if (reader.CurrentDepth == 0 && reader.TokenType is not (JsonTokenType.None or JsonTokenType.StartObject or JsonTokenType.StartArray) && rest.IsEmpty) return null;
         // A bare number or a cut word at the very end is only known to be one when nothing can follow.
         return CutShort(bytes, reader.CurrentDepth);
     }

@@ -68,6 +68,8 @@ public sealed class MapFileTests
     [InlineData("MAP-001", "")]
     [InlineData("MAP-001", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>")]
     [InlineData("DOC-004", "{\"type\":\"FeatureCollection\",\"features\":[")]
+    [InlineData("DOC-004", "{")]
+    [InlineData("DOC-004", "[")]
     [InlineData("DOC-003", "{\"type\":\"Polygon\",\"coordinates\":[[[NaN,1]]]}")]
     [InlineData("MAP-003", "<kml><Document></kml>")]
     [InlineData("MAP-003", "<!DOCTYPE kml [<!ENTITY a \"b\">]><kml/>")]
