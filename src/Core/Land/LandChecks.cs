@@ -58,6 +58,7 @@ public static class LandChecks
         var field = farm.Fields[index];
         CheckAcres(field, index, problems);
         CheckBasins(field, index, problems);
+        CheckBoundary(field, index, problems);
         if (field.Soil is { } soil && Missing(soil, [.. farm.Soils.Select(s => s.Code)], "the soils of this farm", Place.Of("fields", index, field.Name, "soil")) is { } noSoil)
             problems.Add(noSoil);
         ImmutableArray<string> sources = [.. farm.Sources.Select(s => s.Code)];
@@ -85,6 +86,15 @@ public static class LandChecks
             problems.Add(LandProblems.CertifiedDiffers.At(Place.Of("fields", index, field.Name, "certified_ac"),
                 ("value", Acres(certified)), ("limit", Acres(field.Net)), ("share", Percent(Math.Abs((certified / field.Net) - 1)))));
         }
+    }
+
+    private static void CheckBoundary(Field field, int index, ImmutableArray<Problem>.Builder problems)
+    {
+        if (field.Boundary is not { } boundary || field.Gross is not { } gross || gross <= Area.Zero) return;
+        var enclosed = GeodesicArea.Of(boundary);
+        var off = Math.Abs((enclosed / gross) - 1);
+        if (off > 0.03)
+            problems.Add(LandProblems.BoundaryDiffers.At(Place.Of("fields", index, field.Name, "boundary"), ("value", Acres(enclosed)), ("limit", Acres(gross)), ("share", Percent(off))));
     }
 
     private static void CheckBasins(Field field, int index, ImmutableArray<Problem>.Builder problems)

@@ -62,4 +62,8 @@ public static class LandProblems
     public static ProblemKind HazardOld { get; } = new("LAND-015", ProblemWeight.Warn,
         "was last confirmed on {value}, more than 12 months ago. Have somebody look, then enter the day.",
         "se confirmó por última vez el {value}, hace más de 12 meses. Pida que alguien lo revise y anote el día.");
+
+    public static ProblemKind BoundaryDiffers { get; } = new("LAND-016", ProblemWeight.Warn,
+        "the boundary encloses {value}, {share} off the gross {limit}; up to 3 % is usual. Look whether it is the right field, or correct the gross acres.",
+        "el lindero encierra {value}, {share} distinto del bruto de {limit}; lo normal es hasta 3 %. Vea si es el lote correcto, o corrija los acres brutos.");
 }

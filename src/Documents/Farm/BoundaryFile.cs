@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Watersown.Documents.Json;
+using Watersown.Land;
 
 namespace Watersown.Documents.Farms;
 
@@ -22,7 +23,7 @@ public static class BoundaryFile
         if (text.IsRefused) return Outcome<ImmutableArray<NamedBoundary>>.Refuse(text.Problems.Select(p => p with { Where = p.Where.Length == 0 ? file : file + " " + p.Where }));
         using var document = text.Value;
         if (Features(document.RootElement) is not { } features)
-            return Outcome<ImmutableArray<NamedBoundary>>.Refuse(GeometryProblems.NotFeatures.At(file));
+            return Outcome<ImmutableArray<NamedBoundary>>.Refuse(FarmProblems.NotFeatures.At(file));
         var problems = ImmutableArray.CreateBuilder<Problem>();
         var found = ImmutableArray.CreateBuilder<NamedBoundary>();
         var index = -1;
@@ -32,14 +33,9 @@ public static class BoundaryFile
             var facts = new JsonFacts(feature);
             var (code, name) = (Property(facts, codeKeys), Property(facts, nameKeys));
             var path = string.Create(CultureInfo.InvariantCulture, $"{file} features[{index}]");
-            if (facts.Thing("geometry") is not { } geometry)
-            {
-                problems.Add(GeometryProblems.WrongType.At(Place.Named(path + ".geometry", name), ("value", "nothing")));
-                continue;
-            }
-
-            problems.AddRange(GeometryReading.Check(geometry.Element, path + ".geometry", name));
-            if (GeometryReading.Read(geometry.Element) is { } edge) found.Add(new NamedBoundary(code, name, edge));
+            var read = BoundaryReading.Read(JsonFacts.DatumOf(feature), Place.Named(path, name.Length > 0 ? name : code));
+            problems.AddRange(read.Problems);
+            if (read.HasValue) found.Add(new NamedBoundary(code, name, read.Value));
         }
 
         return Outcome<ImmutableArray<NamedBoundary>>.Of(found.ToImmutable(), problems);

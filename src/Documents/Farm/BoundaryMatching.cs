@@ -17,7 +17,8 @@ internal static class BoundaryMatching
             return farm;
         }
 
-        reader.Aside.AddRange(read.Problems);
+        // A boundary that is left out is no reason to refuse the farm: the day's plan must not wait for a crooked polygon.
+        reader.Aside.AddRange(read.Problems.Select(p => p with { Kind = p.Kind with { Weight = ProblemWeight.Warn } }));
         return read.HasValue ? Match(farm, file, read.Value, reader) : farm;
     }
 

@@ -18,7 +18,8 @@ public static partial class FarmOutline
         OutlineKey.Of(LandLimits.Running, "what is running now"),
         new("down", new Outline.Flag(), "out of order until repaired"),
         new("needs_full", NeedsFull, "tailwater comes only while so many acres of these fields are full"),
-    ]);
+    ])
+    { ExactlyOne = [LandLimits.Cap.Key, LandLimits.CapGallons.Key] };
 
     private static Outline.Thing NeedsFull => new("tailwater need",
     [

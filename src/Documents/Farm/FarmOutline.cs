@@ -16,6 +16,7 @@ public static partial class FarmOutline
 
     public static Outline.Thing Root { get; } = new("farm",
     [
+        new("$schema", Text(), "where the schema of this document is, for an editor's sake"),
         Need(OutlineKey.Of(new Limit(VersionKey, string.Empty) { Least = 1, Most = Version, Whole = true }, "the version of the farm document")),
         Need("name", Text(), "the farm's name"),
         Need("time_zone", Text(), "the farm's time zone by its IANA name, such as America/Los_Angeles"),

@@ -15,27 +15,23 @@ public static class FarmProblems
         "{value} comes twice: clocks are put back over it. {limit}, the first, was taken; give the offset from UTC if it was the second.",
         "{value} ocurre dos veces: el reloj se atrasa sobre esa hora. Se tomó la primera, {limit}; dé el desfase de UTC si fue la segunda.");
 
-    public static ProblemKind NoCap { get; } = new("FARM-004", ProblemWeight.Refuse,
-        "nothing is given for the most it can give. Add cap_cfs, or cap_gpm as the pump's plate says it.",
-        "no se da lo máximo que puede dar. Agregue cap_cfs, o cap_gpm según la placa de la bomba.");
-
-    public static ProblemKind TwoCaps { get; } = new("FARM-005", ProblemWeight.Refuse,
-        "cap_cfs and cap_gpm are both given, {value}. Keep one of the two.",
-        "se dan cap_cfs y cap_gpm, {value}. Deje uno de los dos.");
-
-    public static ProblemKind StageUnknown { get; } = new("FARM-006", ProblemWeight.Warn,
+    public static ProblemKind StageUnknown { get; } = new("FARM-004", ProblemWeight.Warn,
         "how far they have come is not said for {value}; unworked ground is taken. Say sown, full or flooding where it is so.",
         "no se dice qué tan adelantados van {value}; se toman como sin trabajar. Diga sembrado, lleno o inundándose donde sea así.");
 
-    public static ProblemKind BoundariesNotRead { get; } = new("FARM-007", ProblemWeight.Warn,
+    public static ProblemKind BoundariesNotRead { get; } = new("FARM-005", ProblemWeight.Warn,
         "the boundaries of '{value}' were not read; distances come from what the fields say themselves. {remedy}",
         "no se leyeron los linderos de '{value}'; las distancias salen de lo que dicen los lotes. {remedy}");
 
-    public static ProblemKind NoFieldOfBoundary { get; } = new("FARM-008", ProblemWeight.Warn,
+    public static ProblemKind NoFieldOfBoundary { get; } = new("FARM-006", ProblemWeight.Warn,
         "the boundary '{value}' belongs to no field of the farm.{nearest} Correct its name, or take it out.",
         "el lindero '{value}' no es de ningún lote del rancho.{nearest} Corrija su nombre, o quítelo.");
 
-    public static ProblemKind NoBoundaryOfField { get; } = new("FARM-009", ProblemWeight.Warn,
+    public static ProblemKind NoBoundaryOfField { get; } = new("FARM-007", ProblemWeight.Warn,
         "no boundary was found for {value}. Add them to the file, or go on without.",
         "no se encontró lindero para {value}. Agréguelos al archivo, o siga sin ellos.");
+
+    public static ProblemKind NotFeatures { get; } = new("FARM-008", ProblemWeight.Refuse,
+        "it is neither a GeoJSON Feature nor a FeatureCollection. Give a file of features, each with the field's code or name.",
+        "no es un Feature ni un FeatureCollection de GeoJSON. Entregue un archivo de elementos, cada uno con la clave o el nombre del lote.");
 }

@@ -70,7 +70,7 @@ internal static class FieldReading
 
     private static Area? Acres(JsonFacts facts, Limit limit) => facts.Number(limit) is { } acres ? Area.FromAcres(acres) : null;
 
-    private static Boundary? Boundary(JsonFacts facts) => facts.Thing("boundary") is { } geometry ? GeometryReading.Read(geometry.Element) : null;
+    private static Boundary? Boundary(JsonFacts facts) => facts.Thing("boundary") is { } geometry && BoundaryReading.Read(JsonFacts.DatumOf(geometry.Element), string.Empty) is { HasValue: true } read ? read.Value : null;
 
     /// <summary>A mere count of checks means equal parts of the net acres.</summary>
     private static ImmutableArray<Basin> Basins(JsonFacts facts, Area net)

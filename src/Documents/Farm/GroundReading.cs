@@ -7,7 +7,7 @@ namespace Watersown.Documents.Farms;
 /// <summary>What there is: farm, soils, sources, strips, hazards.</summary>
 internal static class GroundReading
 {
-    public static Farm Farm(JsonFacts facts, PartReader reader, ImmutableArray<string> codes, DateTimeOffset now) => new()
+    public static Farm Farm(JsonFacts facts, ImmutableArray<string> codes, DateTimeOffset now) => new()
     {
         Name = facts.Text("name") ?? string.Empty,
         TimeZone = facts.Text("time_zone") ?? string.Empty,
@@ -17,7 +17,7 @@ internal static class GroundReading
         FinalPlanting = facts.Day("final_planting"),
         Fields = [.. facts.Entries("fields").Select((f, i) => FieldReading.Ground(f, codes[i]))],
         Soils = [.. facts.Entries("soils").Select(Soil)],
-        Sources = [.. facts.Entries("sources").Select((s, i) => Source(s, i, reader))],
+        Sources = [.. facts.Entries("sources").Select(Source)],
         SharedCaps = [.. facts.Entries("shared_caps").Select(SharedCap)],
         Strips = [.. facts.Entries("strips").Select(Strip)],
         Hazards = [.. facts.Entries("hazards").Select(Hazard)],
@@ -32,14 +32,9 @@ internal static class GroundReading
         LearnedFrom = facts.Whole(LandLimits.LearnedFrom.Key) ?? 0,
     };
 
-    private static WaterSource Source(JsonFacts facts, int index, PartReader reader)
+    private static WaterSource Source(JsonFacts facts)
     {
-        var code = facts.Text("code") ?? string.Empty;
-        if (!facts.Has("cap_cfs") && !facts.Has("cap_gpm"))
-            reader.Problems.Add(FarmProblems.NoCap.At(Place.Of("sources", index, code, "cap_cfs")));
-        if (facts.Has("cap_cfs") && facts.Number("cap_gpm") is { } plate)
-            reader.Problems.Add(FarmProblems.TwoCaps.At(Place.Of("sources", index, code, "cap_gpm"), ("value", Say.Figure(facts.Number("cap_cfs") ?? 0) + " cfs and " + Say.Figure(plate) + " gpm")));
-        return new WaterSource(code, Words.Sources.Find(facts.Text("kind")) ?? default, Cap(facts))
+        return new WaterSource(facts.Text("code") ?? string.Empty, Words.Sources.Find(facts.Text("kind")) ?? default, Cap(facts))
         {
             Name = facts.Text("name"),
             Notice = facts.Hours(LandLimits.Notice) ?? TimeSpan.Zero,

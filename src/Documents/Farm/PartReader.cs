@@ -6,10 +6,7 @@ namespace Watersown.Documents.Farms;
 /// <summary>What all parts of the reading share: the farm's clock and the problems found so far.</summary>
 internal sealed record PartReader(FarmClock Clock, ImmutableArray<Problem>.Builder Problems)
 {
-    /// <summary>
-    /// What is wrong with the boundary file. It never stops the farm from being used: the day's plan must not wait for a
-    /// crooked polygon.
-    /// </summary>
+    /// <summary>What is wrong with the boundary file, told after all else.</summary>
     public ImmutableArray<Problem>.Builder Aside { get; } = ImmutableArray.CreateBuilder<Problem>();
 
     public DateTimeOffset? Moment(JsonFacts facts, string key, string where) =>

@@ -13,7 +13,7 @@ public readonly record struct WrittenMoment(DateOnly Day, TimeOnly Hour, TimeSpa
 public readonly record struct JsonFacts(JsonElement Element)
 {
     /// <summary>No figure of a farm is larger; beyond it arithmetic in any unit stays finite.</summary>
-    private const double MaxNumber = 1e9;
+    internal const double MaxNumber = 1e9;
 
     private static readonly CultureInfo plain = CultureInfo.InvariantCulture;
 
@@ -59,6 +59,18 @@ public readonly record struct JsonFacts(JsonElement Element)
     /// <summary>The thing under a key.</summary>
     public JsonFacts? Thing(string key) => Find(key) is { ValueKind: JsonValueKind.Object } value ? new JsonFacts(value) : null;
 
+    /// <summary>The value as it crosses into Core. A number too large for any figure is told there as what it is.</summary>
+    internal static Datum DatumOf(JsonElement value) => value.ValueKind switch
+    {
+        JsonValueKind.Number => value.GetDouble(),
+        JsonValueKind.String => value.GetString()!,
+        JsonValueKind.True => true,
+        JsonValueKind.False => false,
+        JsonValueKind.Array => Datum.ListOf(value.EnumerateArray().Select(DatumOf)),
+        JsonValueKind.Object => Datum.Row([.. value.EnumerateObject().Select(p => (p.Name, DatumOf(p.Value)))]),
+        _ => Datum.None,
+    };
+
     internal static double? NumberOf(JsonElement value) =>
         value.ValueKind == JsonValueKind.Number && value.TryGetDouble(out var number) && Math.Abs(number) <= MaxNumber ? number : null;
 
@@ -90,7 +102,9 @@ public readonly record struct JsonFacts(JsonElement Element)
     /// <summary>Days far outside a working life are misprints, and too near the ends of the calendar to reckon with.</summary>
     private static bool Near(DateOnly day) => day.Year is >= 1900 and <= 2200;
 
-    private TimeSpan? Span(Limit limit, double seconds) => Number(limit) is { } number ? TimeSpan.FromSeconds(number * seconds) : null;
+    /// <summary>A span of more than a few centuries has been refused by its limit, and would not fit.</summary>
+    private TimeSpan? Span(Limit limit, double seconds) =>
+        Number(limit) * seconds is { } span && Math.Abs(span) <= 1e10 ? TimeSpan.FromSeconds(span) : null;
 
     private JsonElement? Find(string key) =>
         Element.ValueKind == JsonValueKind.Object && Element.TryGetProperty(key, out var value) && value.ValueKind != JsonValueKind.Null ? value : null;

@@ -41,11 +41,14 @@ public sealed class JsonPen : IDisposable
         if (value is { Length: > 0 }) writer.WriteString(key, value);
     }
 
-    /// <summary>Written only where it is true.</summary>
+    /// <summary>A yes; a no is left out, for it is what is taken where nothing is said.</summary>
     public void Flag(string key, bool value)
     {
         if (value) writer.WriteBoolean(key, value);
     }
+
+    /// <summary>A no that has to be written.</summary>
+    public void No(string key) => writer.WriteBoolean(key, false);
 
     public void Day(string key, DateOnly? value) => Text(key, value?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
 

@@ -70,4 +70,12 @@ public static class JsonProblems
     public static ProblemKind NewerVersion { get; } = new("DOC-017", ProblemWeight.Refuse,
         "the document is version {value}; this program reads up to version {limit}. Use a newer program, or export it again for version {limit}.",
         "el documento es versión {value}; este programa lee hasta la versión {limit}. Use un programa más nuevo, o expórtelo otra vez en versión {limit}.");
+
+    public static ProblemKind NoneGiven { get; } = new("DOC-018", ProblemWeight.Refuse,
+        "nothing is given for {meaning}. Add one of {limit}.",
+        "no se da nada para {meaning}. Agregue uno de {limit}.");
+
+    public static ProblemKind MoreThanOne { get; } = new("DOC-019", ProblemWeight.Refuse,
+        "{value} are both given and say the same thing. Keep one of them.",
+        "se dan {value}, que dicen lo mismo. Deje uno de ellos.");
 }

@@ -39,7 +39,11 @@ public abstract record Outline
     public sealed record NumberOrSeveral(Number One, Several Many) : Outline;
 
     /// <summary>Named keys.</summary>
-    public sealed record Thing(string Name, ImmutableArray<OutlineKey> Keys) : Outline;
+    public sealed record Thing(string Name, ImmutableArray<OutlineKey> Keys) : Outline
+    {
+        /// <summary>Keys of which one must be given, and only one.</summary>
+        public ImmutableArray<string> ExactlyOne { get; init; } = [];
+    }
 }
 
 /// <summary>One key of a thing.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Watersown.Land;
 using Watersown.Wording;
 
 namespace Watersown.Documents.Json;
@@ -48,7 +49,7 @@ public sealed class OutlineCheck
             case Outline.Moment when JsonFacts.MomentOf(value) is not null:
                 return;
             case Outline.Geometry when value.ValueKind == JsonValueKind.Object:
-                problems.AddRange(GeometryReading.Check(value, path, name));
+                problems.AddRange(BoundaryReading.Read(JsonFacts.DatumOf(value), Place.Named(path, name)).Problems);
                 return;
             default:
                 problems.Add(JsonProblems.WrongSort.At(Place.Named(path, name), ("value", Shown(value)), ("wanted", Wanted(outline))));
@@ -76,6 +77,14 @@ public sealed class OutlineCheck
 
         foreach (var key in thing.Keys.Where(k => k.Required && !seen.Contains(k.Name)))
             problems.Add(JsonProblems.Missing.At(Place.Named(path.Length == 0 ? key.Name : path + "." + key.Name, name), ("meaning", key.Meaning)));
+        if (!thing.ExactlyOne.IsEmpty) CheckOne(thing, [.. thing.ExactlyOne.Where(seen.Contains)], path, name);
+    }
+
+    private void CheckOne(Outline.Thing thing, ImmutableArray<string> given, string path, string name)
+    {
+        var all = string.Join(" and ", thing.ExactlyOne);
+        if (given.IsEmpty) problems.Add(JsonProblems.NoneGiven.At(Place.Named(path + "." + thing.ExactlyOne[0], name), ("limit", all), ("meaning", thing.Keys.First(k => k.Name == thing.ExactlyOne[0]).Meaning)));
+        if (given.Length > 1) problems.Add(JsonProblems.MoreThanOne.At(Place.Named(path + "." + given[^1], name), ("value", string.Join(" and ", given))));
     }
 
     private void VisitSeveral(JsonElement value, Outline.Several several, string path, string name)
