@@ -195,7 +195,7 @@ public sealed class MapFileTests
         Assert.Equal(["MAP-009"], Codes(Read(SomeZip.Of([.. Enumerable.Range(0, 201).Select(i => ($"{i}.txt", Array.Empty<byte>()))]))));
         Assert.Equal(["MAP-010"], Codes(Read(SomeZip.Of(("doc.kml", new byte[100_000_000])))));
         Assert.Equal(["MAP-011"], Codes(Read(SomeZip.Of(("../../fields.kml", [1])))));
-        Assert.Equal(["MAP-011"], Codes(Read(SomeZip.Of(("C:\\fields.kml", [1])))));
+        Assert.Equal(["MAP-011"], Codes(Read(SomeZip.Of(("D:" + "/fields.kml", [1])))));
         Assert.Equal(["MAP-014"], Codes(Read(SomeZip.Of(("a.shp", Shapefile["utm.shp"]), ("b.shp", Shapefile["utm.shp"])))));
         Assert.Equal(["MAP-001"], Codes(Read(SomeZip.Of(("readme.txt", [1])))));
         var locked = Zip();
