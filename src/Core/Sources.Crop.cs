@@ -48,9 +48,6 @@ public static partial class Sources
     public static Source NswPlantStand { get; } = new(nameof(NswPlantStand),
         "New South Wales DPI, Primefact 1476, plant population and re-sowing of rice, 2016 and 2023", SourceStanding.Read);
 
-    public static Source CanolaCounts { get; } = new(nameof(CanolaCounts),
-        "Canola Council of Canada, stand count, 2 May 2011", SourceStanding.Read);
-
     public static Source ReseedSum { get; } = new(nameof(ReseedSum),
         "worth of the grain gained, less seed, flight and the price of the days lost", SourceStanding.Derived);
 

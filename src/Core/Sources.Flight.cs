@@ -56,7 +56,4 @@ public static partial class Sources
 
     public static Source WidthTheorem { get; } = new(nameof(WidthTheorem),
         "McGill University, computational-geometry notes, width of a convex polygon: one of the two closest parallel support lines lies along an edge", SourceStanding.Read);
-
-    public static Source RiceBoardPlanting { get; } = new(nameof(RiceBoardPlanting),
-        "California Rice Research Board, Planting by air: about 2,000 lb in a 400 gal hopper, about 10 acres a load", SourceStanding.Read);
 }

@@ -15,8 +15,23 @@ internal sealed partial class PlanWriter
         var ground = field.Works.IsEmpty ? 0 : instance.Work.End(planned.Works[^1] + field.Works[^1].Steps);
         if (field.PinnedFill is not null) return ["pinned by a person", flow];
         if (ground > 0 && planned.FillStart <= ground + SeasonClock.PerHour) return [$"ground is done {When.Moment(instance.Clock.Moment(ground))}", flow];
+        if (Change(field, planned.FillStart) is { } change) return [change, flow];
         var before = Neighbours(field).Where(f => Math.Abs(solution.Fields[f.Index].FillEnd - planned.FillStart) <= SeasonClock.PerHour).Select(f => f.Code).FirstOrDefault();
         return [before is null ? "waits, so that the head check is not wet too long before sowing" : $"follows {before} on the same water", flow];
+    }
+
+    /// <summary>The hour at which one of its sources can first be changed, where the fill starts just then.</summary>
+    private string? Change(FieldItem field, int start)
+    {
+        foreach (var s in instance.Classes[field.Class].Sources)
+        {
+            var source = instance.Sources[s];
+            var first = source.Periods.FirstOrDefault(p => p.FixedFlow is null);
+            if (first is not null && first.From == start)
+                return FormattableString.Invariant($"{source.Code} can be changed at the soonest {When.Moment(instance.Clock.Moment(start))}, after its {state.Farm.Sources[s].Notice.TotalHours:0} h notice");
+        }
+
+        return null;
     }
 
     private IEnumerable<FieldItem> Neighbours(FieldItem field) =>

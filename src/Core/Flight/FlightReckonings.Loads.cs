@@ -137,7 +137,7 @@ public static partial class FlightReckonings
         return Outcome<Reckoned>.Of(new Reckoned(
             [("volume_ft3", volume.CubicFeet), ("by_volume_wet_lb", fits.Pounds), ("load_wet_lb", load.Pounds), ("binds", weightBinds ? "weight" : "volume")], working)
         {
-            Cautions = ["The aeroplane's approved data, strip, heat, wind and fuel may allow less.", PilotDecides],
+            Cautions = ["The aeroplane's manual, the strip, heat, wind and fuel may allow less.", PilotDecides],
         });
     }
 

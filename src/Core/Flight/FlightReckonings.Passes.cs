@@ -9,6 +9,9 @@ public static partial class FlightReckonings
     // Land that fills less of its outline than this is worth a look for a second heading.
     private const double WellFilled = 0.9;
 
+    // Nearly seventy miles: no field, and far inside what the plane bears.
+    private const double WidestField = 1;
+
     private static Reckoning StraightPasses => new(
         "passes",
         "Which way is this field flown in fewest passes, and how many are they?",
@@ -33,6 +36,14 @@ public static partial class FlightReckonings
 
     private static Outcome<Reckoned> ReckonPasses(ReckoningInput given, Boundary boundary)
     {
+        if (Reach(boundary) is var reach && reach > WidestField)
+        {
+            return Outcome<Reckoned>.Refuse(ReckonProblems.Impossible.At("boundary",
+                ("value", "a boundary that reaches over " + Wording.Say.Figure(reach) + " degrees"),
+                ("limit", "a field lies within " + Wording.Say.Figure(WidestField) + " degree of latitude and longitude"),
+                ("remedy", "Look for a corner that is far from the others.")));
+        }
+
         var swath = SwathOf(given);
         Bearing? asked = given.NumberOrNone("heading_deg") is { } degrees ? Bearing.FromDegrees(degrees) : null;
         var field = FarmPlane.Over(boundary).ToPlane(boundary);
@@ -67,6 +78,14 @@ public static partial class FlightReckonings
             ],
             working)
         { Cautions = PassCautions(boundary, area / outline.Area) });
+    }
+
+    // Degrees from one end of the boundary to the other, north-south or east-west, the larger.
+    private static double Reach(Boundary boundary)
+    {
+        ImmutableArray<GeoPoint> corners = [.. boundary.Parts.SelectMany(p => p.Outer)];
+        var steps = corners.Select(c => Math.IEEERemainder(c.Longitude - corners[0].Longitude, 360)).ToList();
+        return Math.Max(corners.Max(c => c.Latitude) - corners.Min(c => c.Latitude), steps.Max() - steps.Min());
     }
 
     private static ImmutableArray<string> PassCautions(Boundary boundary, double filled)

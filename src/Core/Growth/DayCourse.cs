@@ -37,14 +37,17 @@ internal static class DayCourse
         {
             WarmthMethod.SimpleFloored => 0.5,
             WarmthMethod.SingleTriangle or WarmthMethod.DoubleTriangle => (mx - t) / (mx - mn),
-            WarmthMethod.SingleSine or WarmthMethod.DoubleSine => 0.5 - (Math.Asin((t - m) / ((mx - mn) / 2)) / Math.PI),
+            WarmthMethod.SingleSine or WarmthMethod.DoubleSine => 0.5 - (Math.Asin(Reach(m, (mx - mn) / 2, t)) / Math.PI),
             WarmthMethod.Simple or _ => throw new UnreachableException(),
         };
     }
 
     private static double SineAbove(double m, double w, double t)
     {
-        var theta = Math.Asin((t - m) / w);
+        var theta = Math.Asin(Reach(m, w, t));
         return (((m - t) * ((Math.PI / 2) - theta)) + (w * Math.Cos(theta))) / Math.PI;
     }
+
+    // How far up the course the threshold cuts it; a day of hardly any width may round past the ends.
+    private static double Reach(double m, double w, double t) => Math.Clamp((t - m) / w, -1, 1);
 }

@@ -14,7 +14,7 @@ public static class GrainMoisture
     {
         foreach (var share in (ReadOnlySpan<double>)[moisture.Share, at.Share])
         {
-            ArgumentOutOfRangeException.ThrowIfNegative(share, nameof(moisture));
+            ArgumentOutOfRangeException.ThrowIfLessThan(share, 0, nameof(moisture));
             ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(share, 1, nameof(moisture));
         }
 

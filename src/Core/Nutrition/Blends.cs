@@ -6,6 +6,9 @@ public static class Blends
     /// <summary>Most products compared at once.</summary>
     public const int MostProducts = 60;
 
+    // Less than this is dust on the bag; dividing by it would ask for a mountain of product.
+    private const double ThinPercent = 0.01;
+
     private static readonly ImmutableArray<(Nutrient Nutrient, string Name)> Order =
         [(Nutrient.Nitrogen, "N"), (Nutrient.PhosphorusPentoxide, "P2O5"), (Nutrient.PotassiumOxide, "K2O")];
 
@@ -47,6 +50,12 @@ public static class Blends
             problems.Add(NutritionProblems.TooManyProducts.At("products", ("value", Wording.Say.Number(products.Length)), ("limit", Wording.Say.Number(MostProducts))));
         foreach (var name in products.GroupBy(p => p.Name, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => g.Key).Order(StringComparer.Ordinal))
             problems.Add(NutritionProblems.ProductTwice.At("products", ("name", name)));
+        foreach (var product in products)
+        {
+            foreach (var (nutrient, name) in Order.Where(o => product.Grade(o.Nutrient) > Fraction.Zero && product.Grade(o.Nutrient) < Fraction.FromPercent(ThinPercent)))
+                problems.Add(NutritionProblems.GradeTooThin.At("products", ("value", Wording.Say.Figure(product.Grade(nutrient).Percent)), ("nutrient", name), ("name", product.Name), ("least", Wording.Say.Figure(ThinPercent))));
+        }
+
         foreach (var (nutrient, name) in Order)
         {
             var target = targets.Of(nutrient);

@@ -12,8 +12,8 @@ public static class NutritionReckonings
         "How many gallons of aqua does this nitrogen rate take?",
         [
             new("n_lb_ac", KeyKind.Number, "lb N/ac", "nitrogen wanted") { Least = 0, Most = 400 },
-            new("n_pct", KeyKind.Number, "% N", "nitrogen in the aqua by weight, from the ticket") { Least = 0, AboveLeast = true, Most = 100 },
-            new("lb_per_gal", KeyKind.Number, "lb/gal", "what a gallon weighs, from the ticket") { Least = 0, AboveLeast = true, Most = 20 },
+            new("n_pct", KeyKind.Number, "% N", "nitrogen in the aqua by weight, from the ticket") { Least = 0.1, Most = 100 },
+            new("lb_per_gal", KeyKind.Number, "lb/gal", "what a gallon weighs, from the ticket") { Least = 1, Most = 20 },
             new("acres", KeyKind.Number, "ac", "land") { Least = 0, Most = 1_000_000 },
         ],
         [

@@ -5,6 +5,9 @@ namespace Watersown.Reckon;
 /// <summary>The values given to a reckoning, once checked against its keys.</summary>
 public sealed class ReckoningInput
 {
+    // No scale, watch or tape tells this from nothing; dividing by it would only make a number that is too large to be one.
+    private const double NoDifference = 1e-6;
+
     private readonly Datum.Table given;
 
     internal ReckoningInput(Datum.Table given) => this.given = given;
@@ -12,7 +15,7 @@ public sealed class ReckoningInput
     public bool Has(string key) => given[key] is not null and not Datum.Nothing;
 
     [PlainNumber("in the unit of the key")]
-    public double Number(string key) => ((Datum.Number)given[key]!).Value;
+    public double Number(string key) => ((Datum.Number)given[key]!).Value + 0.0; // makes minus zero plain
 
     [PlainNumber("in the unit of the key")]
     public double? NumberOrNone(string key) => Has(key) ? Number(key) : null;
@@ -121,7 +124,7 @@ public sealed class ReckoningInput
         var said = number.ToString("R", CultureInfo.InvariantCulture) + unit;
         if (!double.IsFinite(number) || (key.Kind == KeyKind.WholeNumber && number != Math.Floor(number)))
             problems.Add(ReckonProblems.WrongSort.At(place.Of(key.Key), ("value", said), ("wanted", Wanted(key.Kind))));
-        else if (key.Least is { } least && (number < least || (key.AboveLeast && number == least)))
+        else if (key.Least is { } least && (number < least || (key.AboveLeast && number - least < NoDifference)))
             problems.Add((key.AboveLeast ? ReckonProblems.NotAbove : ReckonProblems.TooSmall).At(place.Of(key.Key), ("value", said), ("limit", Limit(least) + unit)));
         else if (key.Most is { } most && number > most)
             problems.Add(ReckonProblems.TooLarge.At(place.Of(key.Key), ("value", said), ("limit", Limit(most) + unit)));

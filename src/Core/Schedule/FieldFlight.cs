@@ -1,5 +1,6 @@
 using Watersown.Flight;
 using Watersown.Land;
+using Watersown.Shapes;
 
 namespace Watersown.Schedule;
 
@@ -15,26 +16,26 @@ public static class FieldFlight
     public static Length UsualFerry { get; } = Length.FromMiles(2);
 
     /// <summary>The job of sowing a field in so many loads.</summary>
+    [Source(nameof(Sources.FarmRecord), "the field's own pass and ferry, or the usual")]
     public static FlyingJob Job(SeasonState state, Field field, int loads, Aeroplane aeroplane) =>
-        new(field.Net, loads, field.PassLength ?? UsualPass, Ferry(state, field, aeroplane));
+        new(field.Net, loads, PassLength(field, aeroplane), Ferry(state, field, aeroplane));
+
+    /// <summary>As told, or the mean of the passes along the heading that needs fewest, or the usual.</summary>
+    [Source(nameof(Sources.FarmRecord), "as told; else the passes laid over its edge")]
+    public static Length PassLength(Field field, Aeroplane aeroplane) =>
+        field.PassLength ?? (field.Boundary is { } edge ? Passes.Lay(edge, aeroplane.Swath, heading: null).MeanLength : UsualPass);
 
     /// <summary>As told, or from the strip to the middle of the field, or the usual.</summary>
+    [Source(nameof(Sources.FarmRecord), "as told; else strip to middle on the WGS 84 radii of curvature")]
     public static Length Ferry(SeasonState state, Field field, Aeroplane aeroplane)
     {
         if (field.Ferry is { } told) return told;
         var strip = state.Farm.Strips.FirstOrDefault(s => s.Name == aeroplane.Strip) ?? state.Farm.Strips.FirstOrDefault();
-        return strip?.At is { } from && field.Center is { } to ? Apart(from, to) : UsualFerry;
+        return strip?.At is { } from && Middle(field) is { } to
+            ? Geodesic.Between(from.Latitude, from.Longitude, to.Latitude, to.Longitude).Distance
+            : UsualFerry;
     }
 
-    // Two points a few miles apart, on the ellipsoid's own radii at the middle latitude; within 1e-6 at ten miles.
-    [Source(nameof(Sources.Definition), "WGS 84 radii of curvature")]
-    private static Length Apart(GeoPoint from, GeoPoint to)
-    {
-        const double a = 6378137, e2 = 0.00669437999014;
-        var middle = (from.Latitude + to.Latitude) / 2 * Math.PI / 180;
-        var w = 1 - (e2 * Math.Sin(middle) * Math.Sin(middle));
-        var north = (to.Latitude - from.Latitude) * Math.PI / 180 * a * (1 - e2) / Math.Pow(w, 1.5);
-        var east = (to.Longitude - from.Longitude) * Math.PI / 180 * a / Math.Sqrt(w) * Math.Cos(middle);
-        return Length.FromMeters(double.Hypot(north, east));
-    }
+    private static GeoPoint? Middle(Field field) =>
+        field.Center ?? (field.Boundary is { } edge ? new GeoPoint(edge.Parts[0].Outer.Average(p => p.Latitude), edge.Parts[0].Outer.Average(p => p.Longitude)) : null);
 }

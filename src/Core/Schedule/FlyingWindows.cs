@@ -1,4 +1,5 @@
 using Watersown.Flight;
+using Watersown.Land;
 using Watersown.Weather;
 
 namespace Watersown.Schedule;
@@ -77,8 +78,20 @@ public static class FlyingWindows
         }
     }
 
-    private static (DateTimeOffset Dawn, DateTimeOffset Dusk) Daylight(SeasonState state, DateOnly day) =>
-        (At(state, day, TimeOnly.MinValue), At(state, day, TimeOnly.MaxValue));
+    /// <summary>
+    /// Civil dawn to civil dusk at the strip, or at the first field with a place; the whole day where no place is known, or
+    /// where the sun does not cross that height.
+    /// </summary>
+    private static (DateTimeOffset Dawn, DateTimeOffset Dusk) Daylight(SeasonState state, DateOnly day)
+    {
+        var (midnight, end) = (At(state, day, TimeOnly.MinValue), At(state, day, TimeOnly.MaxValue));
+        if (Place(state) is not { } place || !Sun.Holds(day)) return (midnight, end);
+        var sun = Sun.On(day, place);
+        return (sun.CivilDawn?.ToOffset(state.Offset) ?? midnight, sun.CivilDusk?.ToOffset(state.Offset) ?? end);
+    }
+
+    private static GeoPoint? Place(SeasonState state) =>
+        state.Farm.Strips.Select(s => s.At).FirstOrDefault(p => p is not null) ?? state.Farm.Fields.Select(f => f.Center).FirstOrDefault(c => c is not null);
 
     private static DateTimeOffset At(SeasonState state, DateOnly day, TimeOnly hour) => FarmTime.At(state, day, hour);
 

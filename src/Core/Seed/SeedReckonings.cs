@@ -11,7 +11,7 @@ public static class SeedReckonings
         "wet-weight",
         "What will this dry seed weigh once soaked and drained?",
         [
-            new("dry_lb", KeyKind.Number, "lb dry", "dry seed") { Least = 0 },
+            new("dry_lb", KeyKind.Number, "lb dry", "dry seed") { Least = 0, Most = 100_000_000 },
             new("moisture_before_pct", KeyKind.Number, "%", "moisture before soaking, wet basis") { Least = 0, Most = 99 },
             new("moisture_after_pct", KeyKind.Number, "%", "moisture after draining, wet basis") { Least = 0, Most = 99 },
         ],

@@ -51,6 +51,7 @@ public sealed class LocalPlane
 
     /// <summary>A place of the plane back onto the ellipsoid, in degrees.</summary>
     [Source(nameof(Sources.Karney2011), "eqs. 15-21, 36")]
+    [return: PlainNumber("degrees of latitude and longitude")]
     public (double Latitude, double Longitude) ToEarth(PlanePoint point)
     {
         var (placeLatitude, step) = TransverseMercator.Inverse(point.East, point.North + middleNorth);

@@ -10,7 +10,7 @@ internal static class OverseedReckoning
         "overseed",
         "Does it pay to sow this thin land again?",
         [
-            new("acres", KeyKind.Number, "ac", "thin land only") { Least = 0, AboveLeast = true, Most = 100_000 },
+            new("acres", KeyKind.Number, "ac", "thin land only") { Least = 0.01, Most = 100_000 },
             new("stand_now_ft2", KeyKind.Number, "plants/ft²", "stand today") { Least = 0, Most = 1000 },
             new("stand_after_ft2", KeyKind.Number, "plants/ft²", "stand expected after overseeding") { Least = 0, Most = 1000 },
             new("yield_cwt_ac", KeyKind.Number, "cwt/ac", "yield at a full stand") { Least = 0, Most = 1000 },

@@ -43,7 +43,9 @@ public static class Overseeding
     /// all of it, half that stand gives nearly all, and thin stands fall off fast. A planner default around published
     /// trials, which disagree among countries; even spacing matters more than the mean.
     /// </summary>
-    [Source(nameof(Sources.FarmDefault), "shape after UcStand2024 (best about 25 plants/ft2, half of it compensates well) and NswPlantStand (flat above 3.7 plants/ft2 where evenly spread)")]
+    [Source(nameof(Sources.FarmDefault))]
+    [Source(nameof(Sources.UcStand2024), "best about 25 plants/ft2; half of it compensates well")]
+    [Source(nameof(Sources.NswPlantStand), "fig. 1: flat above 3.7 plants/ft2 where evenly spread")]
     public static ImmutableArray<ResponsePoint> UsualResponse { get; } =
     [
         At(0, 0), At(3, 0.55), At(5, 0.72), At(8, 0.86), At(10, 0.91), At(12.5, 0.95), At(15, 0.97), At(20, 0.99), At(25, 1),

@@ -13,6 +13,7 @@ public static class SampleSize
     /// <param name="t">Student's t: one-tailed or two-tailed is the caller's choice.</param>
     [Source(nameof(Sources.MissouriSampleSize), "n = (t CV / E)^2")]
     [Source(nameof(Sources.MississippiAdequacy), "n = t^2 s^2 / (0.1 m)^2")]
+    [Source(nameof(Sources.ColoradoAdequacy), "one-tailed t at 90 %")]
     [return: PlainNumber("rings, in parts")]
     public static double Exact(
         [PlainNumber("plants in a ring")] double mean,
@@ -28,7 +29,7 @@ public static class SampleSize
 
     /// <summary>The same as whole rings: the next whole number, and never below two, the fewest that show any spread.</summary>
     [Source(nameof(Sources.MississippiAdequacy), "rounded up")]
-    public static int Whole([PlainNumber("rings, in parts")] double exact) =>
+    public static long Whole([PlainNumber("rings, in parts")] double exact) =>
         // Floating-point dust on a whole number must not cost a ring.
-        exact >= int.MaxValue ? int.MaxValue : Math.Max(2, (int)Math.Ceiling(exact - 1e-9));
+        Math.Max(2, (long)Math.Ceiling(exact - 1e-9));
 }

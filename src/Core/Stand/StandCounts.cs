@@ -59,8 +59,9 @@ public static class StandCounts
             if (rings.Count > 1) squares += share * share / (rings.Count - 1);
         }
 
-        // With no spread at all in any zone the ratio is empty; all degrees of freedom are then as good.
-        var freedom = variance > 0 ? variance * variance / squares : zones.Sum(z => z.Counts.Length - 1);
+        // Without spread the ratio is empty, and with hardly any it is rounding: it is kept between what it can be.
+        double all = zones.Sum(z => z.Counts.Length - 1);
+        var freedom = squares > 0 ? Math.Clamp(variance * variance / squares, Math.Min(1, all), all) : all;
         return new StandReport(
             known ? Range(mean, Math.Sqrt(variance), freedom, ring) : new StandEstimate(Density(mean, ring), Low: null, High: null),
             [.. zones.Select(z => OfZone(z, ring))]);

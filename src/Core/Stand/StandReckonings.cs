@@ -24,7 +24,7 @@ public static class StandReckonings
                     new("name", KeyKind.Text, string.Empty, "the farm's name for the zone") { Optional = true },
                 ],
             },
-            new("ring_ft2", KeyKind.Number, "ft²", "land inside the ring") { Least = 0, AboveLeast = true, Most = 10_000 },
+            new("ring_ft2", KeyKind.Number, "ft²", "land inside the ring") { Least = 0.01, Most = 10_000 },
         ],
         [
             new("mean_ft2", KeyKind.Number, "plants/ft²", "stand of the field, weighted by land"),
@@ -45,7 +45,7 @@ public static class StandReckonings
         "How many rings are enough?",
         [
             new("counts", KeyKind.Numbers, "plants", "a first few rings") { Least = 0, Most = 100_000 },
-            new("precision_pct", KeyKind.Number, "%", "how near the mean is wanted, as a share of it") { Least = 0, AboveLeast = true, Most = 100 },
+            new("precision_pct", KeyKind.Number, "%", "how near the mean is wanted, as a share of it") { Least = 0.1, Most = 100 },
             new("confidence_pct", KeyKind.Number, "%", "how often it shall be that near") { Least = 50, AboveLeast = true, Most = 99.99 },
             new("tails", KeyKind.WholeNumber, string.Empty, "2 to be neither above nor below (usual), 1 for one side only") { Least = 1, Most = 2, Optional = true },
         ],
@@ -147,11 +147,11 @@ public static class StandReckonings
             .Step("s", "standard deviation", Math.Sqrt(variance), "plants in a ring", "√ (Σ (c - m)² / (n0 - 1))", Sources.Arithmetic)
             .Step("t", "Student's t", t, string.Empty, "t(1 - (1 - P/100) / tails, n0 - 1)", Sources.AbramowitzStegun1964.At("26.7"))
             .Step("n", "rings before rounding up", exact, "rings", "(t s / (E/100 m))²", Sources.MissouriSampleSize)
-            .Step("N", "rings needed in all", samples, "rings", "next whole number, at least 2", Sources.MississippiAdequacy);
-        return Outcome<Reckoned>.Of(new Reckoned([("samples", samples)], working) { Cautions = Enough(rings, samples) });
+            .Step("N", "rings needed in all", (double)samples, "rings", "next whole number, at least 2", Sources.MississippiAdequacy);
+        return Outcome<Reckoned>.Of(new Reckoned([("samples", (double)samples)], working) { Cautions = Enough(rings, samples) });
     }
 
-    private static ImmutableArray<string> Enough(RingStatistics rings, int samples)
+    private static ImmutableArray<string> Enough(RingStatistics rings, long samples)
     {
         var cautions = ImmutableArray.CreateBuilder<string>();
         if (rings.Variance == 0) cautions.Add("All rings counted the same: that is luck or a habit, not a uniform field. Count more before trusting it.");

@@ -46,9 +46,13 @@ public static class Ponding
         return Area.FromSquareMeters(supply.CubicMetersPerSecond / loss.MetersPerSecond);
     }
 
-    /// <summary>The plain sum, which forgets that covered land drinks: too hopeful.</summary>
+    /// <summary>The plain sum, which forgets that covered land drinks: too hopeful. None where it is longer than time can be told.</summary>
     [Source(nameof(Sources.Arithmetic), "A V / S")]
-    public static TimeSpan NaiveTime(FloodJob job, FlowRate supply) => (job.Dry * job.Fill) / supply;
+    public static TimeSpan? NaiveTime(FloodJob job, FlowRate supply)
+    {
+        var seconds = (job.Dry * job.Fill).CubicMeters / supply.CubicMetersPerSecond;
+        return seconds < TimeSpan.MaxValue.TotalSeconds / 2 ? TimeSpan.FromSeconds(seconds) : null;
+    }
 
     /// <summary>Water that the job takes up in <paramref name="span"/> at a supply: stored and lost together.</summary>
     [Source(nameof(Sources.WaterBalance), "stored + lost = S t")]

@@ -60,7 +60,7 @@ public static class AirReckonings
         {
             Cautions =
             [
-                "A figure to tell the pilot, never a leave to fly: load and take-off come from the aeroplane's approved data, the strip, and the pilot.",
+                "A figure to tell the pilot, never a leave to fly: load and take-off come from the aeroplane's manual, the strip, and the pilot.",
                 .. dew is null ? (ImmutableArray<string>)["No dew point was given, so the air is taken as dry; humid air is thinner still."] : [],
             ],
         });

@@ -51,8 +51,8 @@ public static class Sun
     private const int FirstYear = 1901;
     private const int LastYear = 2099;
 
-    // 2000 January 1 as a count of days; J2000.0 is its noon.
-    private static readonly int Epoch = new DateOnly(2000, 1, 1).DayNumber;
+    // The epoch J2000.0: noon of 2000 January 1.
+    private static readonly DateTimeOffset J2000 = new(2000, 1, 1, 12, 0, 0, TimeSpan.Zero);
 
     /// <summary>Whether the equations hold for a day.</summary>
     public static bool Holds(DateOnly day) => day.Year is >= FirstYear and <= LastYear;
@@ -87,9 +87,7 @@ public static class Sun
     [Source(nameof(Sources.Meeus1998), "ch. 25 and 28")]
     public static SunPlace At(DateTimeOffset moment)
     {
-        var utc = moment.ToUniversalTime();
-        var days = DateOnly.FromDateTime(utc.Date).DayNumber - Epoch + utc.TimeOfDay.TotalDays - 0.5;
-        var (declination, minutes) = Place(days / 36525);
+        var (declination, minutes) = Place((moment - J2000).TotalDays / 36525);
         return new SunPlace(declination, TimeSpan.FromMinutes(minutes));
     }
 

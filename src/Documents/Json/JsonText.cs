@@ -58,13 +58,13 @@ public static class JsonText
         catch (JsonException fault)
         {
             var at = Offset(bytes, fault.LineNumber ?? 0, fault.BytePositionInLine ?? 0);
-            return at >= bytes.TrimEnd(" \t\r\n"u8).Length ? CutShort(bytes, Open(reader)) : NotJson(bytes, at);
+            return at >= bytes.TrimEnd(" \t\r\n"u8).Length ? CutShort(bytes, Open(ref reader)) : NotJson(bytes, at);
         }
 
         var rest = bytes[(int)reader.BytesConsumed..].Trim(" \t\r\n"u8);
-        if (Open(reader) == 0 && reader.TokenType != JsonTokenType.None && rest.IsEmpty) return null;
+        if (Open(ref reader) == 0 && reader.TokenType != JsonTokenType.None && rest.IsEmpty) return null;
         // A bare number or a cut word at the very end is only known to be one when nothing can follow.
-        return CutShort(bytes, Open(reader));
+        return CutShort(bytes, Open(ref reader));
     }
 
     private static Problem NotJson(ReadOnlySpan<byte> bytes, int at)
@@ -81,7 +81,7 @@ public static class JsonText
     }
 
     /// <summary>Brackets still open; the one that the reader stands on is not counted in its depth.</summary>
-    private static int Open(in Utf8JsonReader reader) =>
+    private static int Open(ref Utf8JsonReader reader) =>
         reader.CurrentDepth + (reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray ? 1 : 0);
 
     private static bool Sound(ref Utf8JsonReader reader)

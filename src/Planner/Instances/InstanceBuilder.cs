@@ -52,7 +52,8 @@ internal sealed partial class InstanceBuilder
             JointCaps = joint,
             Groups = [.. state.Tractors.Select(t => (t.Name, t.Count))],
             Drivers = state.Crew.Drivers,
-            Fillings = state.Crew.Irrigators is { } people ? people * state.Crew.FieldsPerIrrigator : null,
+            // Fields that fill already are looked after somehow, even where that stretches the crew.
+            Fillings = state.Crew.Irrigators is { } people ? Math.Max(people * state.Crew.FieldsPerIrrigator, items.Count(f => f.Need == WaterNeed.Running)) : null,
             Planes = [.. aeroplanes.Select(a => BuildPlane(a, strips))],
             Strips = strips,
             Batches = [.. state.Batches.Select(b => BuildBatch(b, soak)).Where(b => b is not null).Select(b => b!)],

@@ -26,7 +26,7 @@ public sealed class AquaTests
     [Fact]
     public void Every_fault_is_told_at_once() =>
         Ask.For("aqua", ("n_lb_ac", -1), ("n_pct", 0), ("lb_per_gal", 0), ("acres", -5)).Refuses(
-            (ReckonProblems.TooSmall, "n_lb_ac"), (ReckonProblems.NotAbove, "n_pct"), (ReckonProblems.NotAbove, "lb_per_gal"), (ReckonProblems.TooSmall, "acres"));
+            (ReckonProblems.TooSmall, "n_lb_ac"), (ReckonProblems.TooSmall, "n_pct"), (ReckonProblems.TooSmall, "lb_per_gal"), (ReckonProblems.TooSmall, "acres"));
 
     [Fact]
     public void A_grade_that_is_no_aqua_is_questioned()

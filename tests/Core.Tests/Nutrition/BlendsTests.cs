@@ -23,6 +23,10 @@ public sealed class BlendsTests
             [.. Enumerable.Range(0, Blends.MostProducts + 1).Select(i => Some.Product("P" + i, 46, 0, 0, 0.3))]).Problems).Kind);
 
     [Fact]
+    public void Dust_on_the_bag_is_no_grade() =>
+        Ask.For("blend", ("targets", Datum.Row(("n", 60))), ("products", Datum.ListOf([Some.Row("urea", 1e-300, 0, 0, 0.30)]))).Refuses((NutritionProblems.GradeTooThin, "products"));
+
+    [Fact]
     public void Faults_inside_rows_are_told_at_their_row() =>
         Ask.For("blend",
             ("targets", Datum.Row(("n", -1), ("s", 10))),

@@ -88,5 +88,5 @@ public sealed class StandCountsTests
             (ReckonProblems.TooSmall, "zones #1 counts"),
             (ReckonProblems.UnknownKey, "zones #2 count"),
             (ReckonProblems.MissingKey, "zones #2 counts"),
-            (ReckonProblems.NotAbove, "ring_ft2"));
+            (ReckonProblems.TooSmall, "ring_ft2"));
 }

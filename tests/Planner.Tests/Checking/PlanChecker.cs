@@ -86,7 +86,7 @@ internal sealed partial class PlanChecker
             CheckCount(Of(PlanTaskKind.Ground).Where(t => group.Work.Contains(t.Implement!.Value)).Select(t => (t.Start, t.End, 1)), group.Count, group.Name);
         if (state.Crew.Drivers is { } drivers) CheckCount(Of(PlanTaskKind.Ground).Select(t => (t.Start, t.End, 1)), drivers, "drivers");
         if (state.Crew.Irrigators is { } people)
-            CheckCount(Of(PlanTaskKind.Fill).Select(t => (t.Start, t.End - Step, 1)), people * state.Crew.FieldsPerIrrigator, "irrigators");
+            CheckCount(Of(PlanTaskKind.Fill).Select(t => (t.Start, t.End - Step, 1)), Math.Max(people * state.Crew.FieldsPerIrrigator, state.Fields.Count(f => f.Stage == FieldStage.Flooding)), "irrigators");
     }
 
     private TimeSpan Worked(PlanTask task)
