@@ -1,5 +1,6 @@
 using Watersown.Documents.Json;
 using Watersown.Land;
+using Watersown.Schedule.Lists;
 
 namespace Watersown.Documents.Farms;
 

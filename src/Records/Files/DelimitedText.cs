@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
 using CsvHelper;
-using Watersown.Land;
+using Watersown.Schedule.Lists;
 
 namespace Watersown.Records.Files;
 

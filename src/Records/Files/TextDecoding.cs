@@ -1,6 +1,6 @@
 using System.Text;
 using System.Text.Unicode;
-using Watersown.Land;
+using Watersown.Schedule.Lists;
 
 namespace Watersown.Records.Files;
 

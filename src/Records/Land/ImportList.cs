@@ -1,5 +1,6 @@
 using Watersown.Documents.Farms;
 using Watersown.Land;
+using Watersown.Schedule.Lists;
 using Watersown.Quantities;
 using Watersown.Records.Files;
 using Watersown.Schedule;

@@ -64,6 +64,16 @@ public sealed class FarmTests : IDisposable
         Assert.Contains("28 fields · 2,900 ac net sown", checkedAgain.Out, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("north-block.csv", "8 fields · 863 ac net\n131,115 lb dry seed")]
+    [InlineData("casa.txt", "6 fields · 548 ac net\n86,545 lb dry seed")]
+    public async Task The_lists_of_the_guide_are_read_without_a_word(string list, string totals)
+    {
+        var said = await AsksAsync("import", "list", Path.Combine(ReferenceFile.RepositoryRoot, "examples", "lists", list));
+        Assert.Equal((ExitCode.Done, string.Empty), (said.Code, said.Error));
+        Assert.Contains(totals, said.Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Nothing_is_written_when_the_list_is_refused()
     {

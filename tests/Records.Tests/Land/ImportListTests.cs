@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using Watersown.Farms;
 using Watersown.Land;
+using Watersown.Schedule.Lists;
 using Watersown.Records.Land;
 using Watersown.Schedule;
 using Watersown.Wording;

@@ -1,4 +1,4 @@
-namespace Watersown.Land;
+namespace Watersown.Schedule.Lists;
 
 /// <summary>Finds out what each column of a list says: by its heading, and where that tells nothing by what stands in it.</summary>
 internal static class ListColumns

@@ -1,6 +1,5 @@
-using Watersown.Schedule;
 
-namespace Watersown.Land;
+namespace Watersown.Schedule.Lists;
 
 /// <summary>One line of a list as somebody keeps it.</summary>
 /// <param name="Line">Counted from 1.</param>

@@ -1,4 +1,4 @@
-namespace Watersown.Land;
+namespace Watersown.Schedule.Lists;
 
 /// <summary>What the columns of a list are called.</summary>
 public static class ListWords

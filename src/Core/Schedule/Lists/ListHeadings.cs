@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using Watersown.Wording;
 
-namespace Watersown.Land;
+namespace Watersown.Schedule.Lists;
 
 /// <summary>What the headings of a list mean, in English or Spanish, spelt well or nearly.</summary>
 internal static class ListHeadings

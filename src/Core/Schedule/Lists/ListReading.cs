@@ -1,8 +1,8 @@
 using System.Globalization;
-using Watersown.Schedule;
+using Watersown.Land;
 using Watersown.Wording;
 
-namespace Watersown.Land;
+namespace Watersown.Schedule.Lists;
 
 /// <summary>
 /// From the lines of a list, as somebody keeps it, to fields: any order of columns, headings or none, totals recognized and
@@ -16,6 +16,7 @@ public static class ListReading
     /// <summary>The fields, or what is wrong.</summary>
     /// <param name="rows">Lines in order; blank ones may be there.</param>
     /// <param name="rate">Rate for fields whose line gives none; the usual where not given.</param>
+    [Source(nameof(Sources.FarmRecord))]
     public static Outcome<FieldList> Read(ImmutableArray<ListRow> rows, SeedRate? rate = null)
     {
         rows = [.. rows.Where(r => r.Cells.Any(c => !string.IsNullOrWhiteSpace(c)))];
@@ -165,7 +166,7 @@ internal sealed class ListLines(ImmutableArray<UnderstoodColumn> columns, SeedRa
             return null;
         }
 
-        if (!Judge(Seed.SeedLimits.Rate, rate.PoundsPerAcre, ListColumn.Rate, where)) return null;
+        if (!Judge(Watersown.Seed.SeedLimits.Rate, rate.PoundsPerAcre, ListColumn.Rate, where)) return null;
         if (dry is { } said && net is { } land && Math.Abs(said.Pounds - (rate * land).Pounds) > Math.Max(1, 0.01 * (rate * land).Pounds))
             problems.Add(ListProblems.DryDiffers.At(where, ("value", Say.Number(said.Pounds) + " lb dry"), ("limit", Say.Number((rate * land).Pounds) + " lb dry")));
         return rate;

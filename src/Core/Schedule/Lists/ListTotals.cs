@@ -1,7 +1,7 @@
 using System.Globalization;
 using Watersown.Wording;
 
-namespace Watersown.Land;
+namespace Watersown.Schedule.Lists;
 
 /// <summary>Lines that add up the fields above them: known by their first word, and checked against the sum.</summary>
 internal static class ListTotals

@@ -1,4 +1,6 @@
-namespace Watersown.Land;
+using Watersown.Land;
+
+namespace Watersown.Schedule.Lists;
 
 /// <summary>
 /// Tells columns without a telling heading by what stands in them: names are words, checks are small whole numbers, rates lie

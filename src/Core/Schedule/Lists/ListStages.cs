@@ -1,7 +1,6 @@
-using Watersown.Schedule;
 using Watersown.Wording;
 
-namespace Watersown.Land;
+namespace Watersown.Schedule.Lists;
 
 /// <summary>Words by which a list tells how far a field has come.</summary>
 internal static class ListStages

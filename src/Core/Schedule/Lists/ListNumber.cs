@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace Watersown.Land;
+namespace Watersown.Schedule.Lists;
 
 /// <summary>A number as people write it in a cell: thousands marks, a unit behind it, spaces anywhere.</summary>
 /// <param name="Value">The figure.</param>

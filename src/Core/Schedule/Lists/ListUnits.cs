@@ -1,4 +1,4 @@
-namespace Watersown.Land;
+namespace Watersown.Schedule.Lists;
 
 /// <summary>Units people write in a list, in cells or in headings.</summary>
 internal static class ListUnits

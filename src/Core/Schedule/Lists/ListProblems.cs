@@ -1,4 +1,4 @@
-namespace Watersown.Land;
+namespace Watersown.Schedule.Lists;
 
 /// <summary>What can be wrong with a pasted or saved list of fields.</summary>
 public static class ListProblems
