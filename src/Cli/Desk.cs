@@ -17,6 +17,7 @@ public static class Desk
         {
             PlanVerb.Create(edge),
             ReckonVerb.Create(edge),
+            SheetsVerb.Create(edge),
         };
         var parsed = root.Parse(args, Plainly);
         if (parsed.Errors.Count > 0)
