@@ -10,9 +10,9 @@ internal static class Reckoned
 
     public static void Measure()
     {
-        double sink = 0;
-        var bare = Time(() => sink += 3.33 * (4 - (0.2 * 0.5)) * Math.Pow(0.5 + (sink * 1e-30), 1.5));
-        Console.WriteLine($"reckon baseline, one weir formula in bare numbers: {bare.TotalMicroseconds:0.000} µs");
+        double head = 0.5, sink = 0;
+        var bare = Time(() => sink += 3.33 * (4 - (0.2 * head)) * Math.Pow(head + (sink * 1e-30), 1.5));
+        Console.WriteLine($"reckon baseline, one weir formula in bare numbers: {bare.TotalNanoseconds:0.0} ns ({sink:0})");
         foreach (var reckoning in Reckonings.All)
         {
             var given = Documents.Reckon.ReckonRequest.FromWords(Documents.Reckon.ReckonRequest.Words(reckoning), reckoning).Value;

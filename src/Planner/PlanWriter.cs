@@ -57,7 +57,7 @@ internal sealed partial class PlanWriter(Instance instance, Solution solution, l
             tasks.Add(new PlanTask(field.Code, PlanTaskKind.Ground, instance.Clock.Moment(instance.Work.Start(start)), instance.Clock.Moment(instance.Work.End(start + item.Steps)), group)
             {
                 Implement = item.Work,
-                Reasons = [start > before ? $"waits for {group}: other fields first" : i == 0 ? "as soon as the ground is fit" : "as soon as the work before it is done"],
+                Reasons = [start > before ? item.Work is GroundWork.Aqua or GroundWork.Roll ? "just ahead of the water, with days in hand for weather" : $"waits for {group}: other fields first" : i == 0 ? "as soon as the ground is fit" : "as soon as the work before it is done"],
                 Working = Working.Empty
                     .Given("A", "net acres", field.Acres, "ac", "field " + field.Code)
                     .Given("t", "working hours", item.Steps / (double)SeasonClock.PerHour, "h", group)

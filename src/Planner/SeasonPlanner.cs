@@ -1,3 +1,4 @@
+using Watersown.Planner.Decoding;
 using Watersown.Planner.Instances;
 using Watersown.Schedule;
 
@@ -18,7 +19,8 @@ public static class SeasonPlanner
     {
         var instance = InstanceBuilder.Build(state);
         var search = new Search(instance, options, (told, _) => progress?.Invoke(told));
-        var (best, bound) = search.Run(stop);
+        var (found, bound) = search.Run(stop);
+        var best = LateAqua.Apply(instance, found);
         var plan = new PlanWriter(instance, best, bound, search.Elapsed).Write();
         plan = plan with { Conflicts = [.. Impossibles(instance, best), .. Conflicts.Of(plan)] };
         return plan with { Decisions = Decisions.Of(plan) };

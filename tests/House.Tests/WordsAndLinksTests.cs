@@ -17,6 +17,15 @@ public sealed class WordsAndLinksTests
     }
 
     [Fact]
+    public void The_names_of_the_glossary_are_those_of_the_code() =>
+        Breach.None(Glossary.UnknownNames(SourceTree.Files.First(f => f.Path == "docs/glossary.md"), SourceTree.Product));
+
+    [Fact]
+    public void A_planted_name_that_the_code_does_not_have_is_reported() => Assert.Equal(
+        "g.md names Fieldd, which the code does not have|g.md names Field.Nett, which the code does not have",
+        string.Join('|', Glossary.UnknownNames(new TextFile("g.md", "| field | a field | `Fieldd` |\n| net | acres | `Field.Nett` |\n| gross | acres | `Field.Gross` |\n"), SourceTree.Product)));
+
+    [Fact]
     public void No_interface_stands_before_one_type_alone() => Breach.None(LoneInterfaces.In(SourceTree.Product));
 
     [Fact]

@@ -109,6 +109,16 @@ public sealed class MarrowfenPlanTests
         Assert.Equal(first.Bound, second.Bound);
     }
 
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(0.3)]
+    [InlineData(2)]
+    public void A_bound_of_a_short_search_is_never_above_the_plan_of_a_longer_one(double work)
+    {
+        var plan = SeasonPlanner.Plan(Farm.Value, new PlanOptions { Budget = TimeSpan.FromSeconds(work), Repeatable = true });
+        Assert.True(plan.Bound <= Plan.Cost.Total, $"bound {plan.Bound.Amount}, a plan costs {Plan.Cost.Total.Amount}");
+    }
+
     [Fact]
     public void What_a_person_pinned_stays()
     {

@@ -21,6 +21,7 @@ public static class FieldFlight
         new(field.Net, loads, PassLength(field, aeroplane), Ferry(state, field, aeroplane));
 
     /// <summary>As told, or the mean of the passes along the heading that needs fewest, or the usual.</summary>
+    [Source(nameof(Sources.FarmRecord), "as told; else the passes laid over its edge")]
     public static Length PassLength(Field field, Aeroplane aeroplane) =>
         field.PassLength ?? (field.Boundary is { } edge ? Passes.Lay(edge, aeroplane.Swath, heading: null).MeanLength : UsualPass);
 

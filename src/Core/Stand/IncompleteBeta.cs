@@ -10,7 +10,7 @@ internal static class IncompleteBeta
 
     // Series of A&S 6.1.40: Bernoulli numbers over 2k (2k - 1).
     private static readonly double[] Stirling =
-        [1.0 / 12, -1.0 / 360, 1.0 / 1260, -1.0 / 1680, 1.0 / 1188, -691.0 / 360360, 1.0 / 156];
+        [1.0 / 12, -1.0 / 360, 1.0 / 1260, -1.0 / 1680, 1.0 / 1188, -691.0 / 360360];
 
     /// <summary>I_x(a, b) for a and b above zero and x from 0 to 1.</summary>
     public static double Ratio(double a, double b, double x)

@@ -17,7 +17,7 @@ internal sealed partial class InstanceBuilder
         var water = FieldWater.Of(state, season.Code);
         var need = season.Stage switch { FieldStage.Full => WaterNeed.None, FieldStage.Flooding => WaterNeed.Running, _ => WaterNeed.ToStart };
         var waterClass = ClassOf(season.Code, holds: false);
-        var most = waterClass < 0 ? 0 : MostFlow(field, waterClass);
+        var most = waterClass < 0 ? 0 : MostFlow(field, waterClass, HoldNow(water));
         var curve = need == WaterNeed.None || waterClass < 0 ? null : FillCurve.Of(water.Job, most, clock.Horizon);
         var flights = aeroplanes.Select(a => Flight(field, season, a)).ToImmutableArray();
         if (waterClass < 0 && need != WaterNeed.None) assumptions.Add($"{field.Name}: no water source was named, so four days to fill are taken.");
@@ -69,11 +69,17 @@ internal sealed partial class InstanceBuilder
         return -3 * SeasonClock.PerDay;
     }
 
-    private int MostFlow(Field field, int waterClass)
+    /// <summary>
+    /// Most flow the field can ever be given: what its sources give, less what ground that is wet already takes from them and
+    /// can take from nowhere else, and no more than its inlet passes.
+    /// </summary>
+    private int MostFlow(Field field, int waterClass, int holdNow)
     {
         var sources = classes[waterClass].Sources;
         var all = sources.Sum(s => state.Farm.Sources[s].Down ? 0 : Centi(state.Farm.Sources[s].Cap));
-        return field.InletLimit is { } limit ? Math.Min(all, Centi(limit)) : all;
+        var held = classes.Where(c => c.Sources.All(sources.Contains)).Sum(c => (int)Math.Floor(c.Base * 100));
+        var free = Math.Max(0, all - held + holdNow);
+        return field.InletLimit is { } limit ? Math.Min(free, Centi(limit)) : free;
     }
 
     private ImmutableArray<WorkItem> BuildWorks(Field field, FieldSeason season)
@@ -104,8 +110,8 @@ internal sealed partial class InstanceBuilder
         if (need != WaterNeed.None && waterClass >= 0 && curve is null)
         {
             var holding = FieldWater.Of(state, field.Code).Holding.CubicFeetPerSecond;
-            var gives = MostFlow(field, waterClass) / 100.0;
-            return FormattableString.Invariant($"its sources give at most {gives:0.##} cfs and holding it alone takes {holding:0.##} cfs, so it never fills");
+            var gives = MostFlow(field, waterClass, HoldNow(FieldWater.Of(state, field.Code))) / 100.0;
+            return FormattableString.Invariant($"its sources have at most {gives:0.##} cfs for it beside what they hold already, and holding it alone takes {holding:0.##} cfs, so it never fills");
         }
 
         var longest = aeroplanes.SelectMany(a => FlyingWindows.Of(state, a)).Select(w => w.Until - w.From).DefaultIfEmpty(TimeSpan.Zero).Max();

@@ -13,6 +13,7 @@ internal sealed partial class SeasonModel
     {
         foreach (var field in instance.Fields) AddDays(field, Fields[field.Index]);
         foreach (var limit in instance.Limits) AddWaterRows(limit);
+        AddEndRows();
         AddPlaneRows();
         AddTrailerRows();
     }
@@ -32,6 +33,7 @@ internal sealed partial class SeasonModel
         }
 
         Model.Add(LinearExpr.Sum(vars.SownOn.Values) == vars.Sown);
+        AddPlainLinks(vars, days);
         AddFullBy(field, vars);
     }
 

@@ -28,8 +28,11 @@ internal static class SeasonSolver
         solver.SetBestBoundCallback(watcher.OnBound);
         using var _ = stop.Register(solver.StopSearch);
         var status = solver.Solve(model.Model, watcher);
-        var bound = status is CpSolverStatus.Infeasible or CpSolverStatus.ModelInvalid ? 0 : (long)Math.Floor(solver.BestObjectiveBound) + model.Constant;
         if (status == CpSolverStatus.ModelInvalid) throw new UnreachableException("The season model is not valid: " + model.Model.Validate());
+        // A known plan satisfies the model, so this would be a fault of the model; at five in the morning the known plan still stands.
+        Debug.Assert(status != CpSolverStatus.Infeasible, "The season model forbids a valid plan.");
+        // Stopped before it had a plan of its own, the solver's bound is not yet a bound.
+        var bound = status is CpSolverStatus.Optimal or CpSolverStatus.Feasible ? (long)Math.Floor(solver.BestObjectiveBound) + model.Constant : 0;
         return new Result(watcher.Best ?? known, Math.Max(0, bound));
     }
 

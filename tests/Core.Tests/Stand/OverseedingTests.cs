@@ -59,6 +59,10 @@ public sealed class OverseedingTests
             (StandProblems.ThinnerAfter, "stand_after_ft2"));
 
     [Fact]
+    public void The_same_stand_twice_is_no_rising_order() =>
+        Asked(7, 18, 95, 12, Pairs((3, 0.5), (8, 0.8), (8, 0.9))).Refuses((StandProblems.ResponseOrder, "response #3"));
+
+    [Fact]
     public void One_pair_is_no_response() => Asked(7, 18, 95, 12, Pairs((3, 0.5))).Refuses((StandProblems.ResponseEmpty, "response"));
 
     [Fact]

@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text.Json;
+using Watersown.Documents.Json;
 using Watersown.Land;
 
 namespace Watersown.Records.Files.Boundaries;
@@ -11,19 +11,11 @@ internal static class GeoJsonFile
 
     public static Outcome<DrawnLayer> Read(string file, ReadOnlyMemory<byte> bytes)
     {
-        try
-        {
-            using var document = JsonDocument.Parse(WithoutMark(bytes), new JsonDocumentOptions { MaxDepth = MapFileLimits.MaxDepth });
-            return Read(file, document.RootElement);
-        }
-        catch (JsonException fault)
-        {
-            var at = string.Create(CultureInfo.InvariantCulture, $"line {(fault.LineNumber ?? 0) + 1}, byte {(fault.BytePositionInLine ?? 0) + 1}");
-            return Outcome<DrawnLayer>.Refuse(MapFileProblems.NotJson.At(file, ("value", at)));
-        }
+        var text = JsonText.Read(bytes);
+        if (!text.HasValue) return Outcome<DrawnLayer>.Refuse(text.Problems.Select(p => p with { Where = p.Where.Length == 0 ? file : file + ", " + p.Where }));
+        using var document = text.Value;
+        return Read(file, document.RootElement);
     }
-
-    private static ReadOnlyMemory<byte> WithoutMark(ReadOnlyMemory<byte> bytes) => bytes.Span.StartsWith("\uFEFF"u8) ? bytes[3..] : bytes;
 
     private static Outcome<DrawnLayer> Read(string file, JsonElement root)
     {

@@ -18,24 +18,21 @@ public static class MapFile
     /// <param name="file">Its name, for problems.</param>
     /// <param name="bytes">All of it.</param>
     /// <param name="sibling">Gives the file of the same name with another ending, where there is one.</param>
-    public static Outcome<ImmutableArray<MapBoundary>> Read(string file, ReadOnlyMemory<byte> bytes, Func<string, ReadOnlyMemory<byte>?>? sibling = null) =>
-        Drawn(file, bytes, sibling ?? (_ => null)).Then(layer => layer.Place());
-
-    private static Outcome<DrawnLayer> Drawn(string file, ReadOnlyMemory<byte> bytes, Func<string, ReadOnlyMemory<byte>?> sibling)
+    public static Outcome<ImmutableArray<MapBoundary>> Read(string file, ReadOnlyMemory<byte> bytes, Func<string, ReadOnlyMemory<byte>?>? sibling = null)
     {
         var start = bytes.Span;
         if (start.StartsWith("PK"u8)) return SafeZip.Look(file, bytes, zip => Unpack(file, zip));
-        if (start is [0, 0, 0x27, 0x0A, ..])
-            return ShapefileFile.Read(new ShapefileParts(file, bytes) { Dbf = sibling(".dbf"), Prj = sibling(".prj"), Cpg = sibling(".cpg") });
-        return Text(file, bytes);
+        if (start is not [0, 0, 0x27, 0x0A, ..]) return Text(file, bytes);
+        sibling ??= _ => null;
+        return Placed(ShapefileFile.Read(new ShapefileParts(file, bytes) { Dbf = sibling(".dbf"), Prj = sibling(".prj"), Cpg = sibling(".cpg") }));
     }
 
-    private static Outcome<DrawnLayer> Text(string file, ReadOnlyMemory<byte> bytes)
+    private static Outcome<ImmutableArray<MapBoundary>> Text(string file, ReadOnlyMemory<byte> bytes)
     {
         var start = bytes.Span[..Math.Min(bytes.Length, 4096)];
         var first = start.StartsWith("\uFEFF"u8) ? start[3..].TrimStart(" \t\r\n"u8) : start.TrimStart(" \t\r\n\0\xFE\xFF"u8);
-        if (first.StartsWith("{"u8) || first.StartsWith("["u8)) return GeoJsonFile.Read(file, bytes);
-        if (!first.StartsWith("<"u8)) return Outcome<DrawnLayer>.Refuse(MapFileProblems.UnknownKind.At(file));
+        if (first.StartsWith("{"u8) || first.StartsWith("["u8)) return Placed(GeoJsonFile.Read(file, bytes));
+        if (!first.StartsWith("<"u8)) return Refuse(MapFileProblems.UnknownKind.At(file));
         string? root = null;
         var fault = SafeXml.Walk(file, bytes, reader =>
         {
@@ -44,19 +41,31 @@ public static class MapFile
         });
         return root switch
         {
-            "kml" => KmlFile.Read(file, bytes),
-            "gpx" => GpxFile.Read(file, bytes),
-            _ => Outcome<DrawnLayer>.Refuse(fault ?? MapFileProblems.UnknownKind.At(file)),
+            "kml" => Placed(KmlFile.Read(file, bytes)),
+            "gpx" => Placed(GpxFile.Read(file, bytes)),
+            _ => Refuse(fault ?? MapFileProblems.UnknownKind.At(file)),
         };
     }
 
-    private static Outcome<DrawnLayer> Unpack(string file, SafeZip zip)
+    private static Outcome<ImmutableArray<MapBoundary>> Unpack(string file, SafeZip zip)
     {
         var shapes = zip.Ending(".shp");
-        if (shapes.Length > 1) return Outcome<DrawnLayer>.Refuse(MapFileProblems.SeveralLayers.At(file, ("value", string.Join(", ", shapes.Take(5).Select(MapText.Short)))));
-        if (shapes is [var shp]) return Shapefile(file, zip, shp);
-        var one = zip.Ending(".kml").Concat(zip.Ending(".geojson")).Concat(zip.Ending(".json")).Concat(zip.Ending(".gpx")).FirstOrDefault();
-        return one is null ? Outcome<DrawnLayer>.Refuse(MapFileProblems.UnknownKind.At(file)) : zip.Read(one).Then(bytes => Text(file, bytes));
+        if (shapes.Length > 1) return Refuse(MapFileProblems.SeveralLayers.At(file, ("value", string.Join(", ", shapes.Take(5).Select(MapText.Short)))));
+        if (shapes is [var shp]) return Placed(Shapefile(file, zip, shp));
+        var texts = zip.Ending(".kml").Concat(zip.Ending(".geojson")).Concat(zip.Ending(".json")).Concat(zip.Ending(".gpx")).ToList();
+        if (texts.Count == 0) return Refuse(MapFileProblems.UnknownKind.At(file));
+        return Together([.. texts.Select(name => zip.Read(name).Then(bytes => Text(texts.Count == 1 ? file : file + ", " + MapText.Short(name), bytes)))]);
+    }
+
+    // A file with nothing drawn, such as one that only points to the others, is no problem among several.
+    private static Outcome<ImmutableArray<MapBoundary>> Together(ImmutableArray<Outcome<ImmutableArray<MapBoundary>>> files)
+    {
+        if (files.Length == 1) return files[0];
+        ImmutableArray<Problem> problems = [.. files.SelectMany(f => f.Problems)];
+        ImmutableArray<MapBoundary> good = [.. files.Where(f => f.HasValue).SelectMany(f => f.Value)];
+        return good.IsEmpty
+            ? Outcome<ImmutableArray<MapBoundary>>.Refuse(problems)
+            : Outcome<ImmutableArray<MapBoundary>>.Of(good, problems.Where(p => p.Kind != MapFileProblems.NothingDrawn));
     }
 
     private static Outcome<DrawnLayer> Shapefile(string file, SafeZip zip, string shp)
@@ -77,6 +86,10 @@ public static class MapFile
             return null;
         }
     }
+
+    private static Outcome<ImmutableArray<MapBoundary>> Placed(Outcome<DrawnLayer> layer) => layer.Then(l => l.Place());
+
+    private static Outcome<ImmutableArray<MapBoundary>> Refuse(Problem problem) => Outcome<ImmutableArray<MapBoundary>>.Refuse(problem);
 
     private static ReadOnlyMemory<byte>? Sibling(string path, string extension)
     {

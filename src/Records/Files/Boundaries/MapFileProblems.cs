@@ -7,10 +7,6 @@ public static class MapFileProblems
         "this is no kind of boundary file known here. Give GeoJSON, a zipped shapefile, KML, KMZ or GPX.",
         "este archivo de linderos no es de un tipo conocido. Dé GeoJSON, un shapefile en zip, KML, KMZ o GPX.");
 
-    public static ProblemKind NotJson { get; } = new("MAP-002", ProblemWeight.Refuse,
-        "it is no sound JSON: {value}. Save it again from the program that made it.",
-        "no es JSON correcto: {value}. Guárdelo de nuevo en el programa que lo hizo.");
-
     public static ProblemKind NotXml { get; } = new("MAP-003", ProblemWeight.Refuse,
         "it is no sound XML: {value}. Save it again from the program that made it.",
         "no es XML correcto: {value}. Guárdelo de nuevo en el programa que lo hizo.");

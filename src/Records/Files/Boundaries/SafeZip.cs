@@ -42,6 +42,7 @@ internal sealed class SafeZip
     public Outcome<ReadOnlyMemory<byte>> Read(string name)
     {
         var entry = entries.First(e => e.Name == name).Entry;
+        if (entry.IsEncrypted) return Outcome<ReadOnlyMemory<byte>>.Refuse(MapFileProblems.Encrypted.At(file, ("value", MapText.Short(name))));
         try
         {
             using var packed = entry.Open();
@@ -58,11 +59,9 @@ internal sealed class SafeZip
             unpacked += kept.Length;
             return Outcome<ReadOnlyMemory<byte>>.Of(kept.ToArray());
         }
-        catch (Exception fault) when (IsBroken(fault))
+        catch (Exception fault) when (fault is InvalidDataException or IOException or NotSupportedException)
         {
-            return Outcome<ReadOnlyMemory<byte>>.Refuse(entry.IsEncrypted
-                ? MapFileProblems.Encrypted.At(file, ("value", MapText.Short(name)))
-                : MapFileProblems.BadZip.At(file, ("value", "'" + MapText.Short(name) + "' cannot be unpacked")));
+            return Outcome<ReadOnlyMemory<byte>>.Refuse(MapFileProblems.BadZip.At(file, ("value", "'" + MapText.Short(name) + "' cannot be unpacked")));
         }
     }
 
@@ -83,7 +82,4 @@ internal sealed class SafeZip
         var last = name.Split('/')[^1];
         return last.Length > 0 && !last.StartsWith("._", StringComparison.Ordinal) && !name.StartsWith("__MACOSX/", StringComparison.Ordinal);
     }
-
-    private static bool IsBroken(Exception fault) =>
-        fault is InvalidDataException or IOException or NotSupportedException or ArgumentException or OverflowException;
 }
