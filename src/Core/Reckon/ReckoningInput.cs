@@ -92,7 +92,7 @@ public sealed class ReckoningInput
             case (_, Datum.Nothing) when key.Nullable || key.Optional:
             case (KeyKind.Boundary, Datum.Table):
             case (KeyKind.YesNo, Datum.Flag):
-            case (KeyKind.Rows, Datum.Sequence { Items: var rows }) when key.Columns.IsEmpty && rows.All(r => r is Datum.Table or Datum.Sequence):
+            case (KeyKind.Rows, Datum.Sequence) when key.Columns.IsEmpty:
                 return;
             case (KeyKind.Rows, Datum.Sequence { Items: var rows }) when !key.Columns.IsEmpty:
                 CheckRows(place, key, rows, problems);
