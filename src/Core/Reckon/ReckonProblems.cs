@@ -9,11 +9,11 @@ public static class ReckonProblems
 
     public static ProblemKind MissingKey { get; } = new("RECKON-002", ProblemWeight.Refuse,
         "nothing was given for {meaning}{unit}. Give it a value.",
-        "no se dio nada para esta clave{unit}. Dele un valor.");
+        "no se dio nada para {meaning}{unit}. Dele un valor.");
 
     public static ProblemKind WrongSort { get; } = new("RECKON-003", ProblemWeight.Refuse,
         "'{value}' is not {wanted}. Give {wanted}.",
-        "'{value}' no es {querido}. Escriba {querido}.");
+        "'{value}' no es {wanted}. Escriba {wanted}.");
 
     public static ProblemKind TooSmall { get; } = new("RECKON-004", ProblemWeight.Refuse,
         "{value} is below {limit}, the least that can be. Give {limit} or more.",

@@ -69,7 +69,7 @@ public sealed class ReckoningInput
         foreach (var key in keys)
         {
             if (!key.Optional && given[key.Key] is null)
-                problems.Add(ReckonProblems.MissingKey.At(place.Of(key.Key), ("meaning", key.Meaning), ("unit", key.Unit.Length == 0 ? string.Empty : " (" + key.Unit + ")")));
+                problems.Add(ReckonProblems.MissingKey.At(place.Of(key.Key), ("meaning", key.Meaning), ("meaning:es", "esta clave"), ("unit", key.Unit.Length == 0 ? string.Empty : " (" + key.Unit + ")")));
         }
     }
 

@@ -18,7 +18,7 @@ internal static class SortWords
     public static Problem NoRows(string where) => Wrong(where, "[]", "a list of at least one row", "una lista de al menos una fila");
 
     private static Problem Wrong(string where, string value, string english, string spanish) =>
-        ReckonProblems.WrongSort.At(where, ("value", value), ("wanted", english), ("querido", spanish));
+        ReckonProblems.WrongSort.At(where, ("value", value), ("wanted", english), ("wanted:es", spanish));
 
     private static (string English, string Spanish) Of(KeyKind kind) => kind switch
     {
