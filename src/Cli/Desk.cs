@@ -17,6 +17,7 @@ public static class Desk
         {
             PlanVerb.Create(edge),
             ReckonVerb.Create(edge),
+            SheetsVerb.Create(edge),
             FarmVerb.Create(edge),
             ImportVerb.Create(edge),
         };

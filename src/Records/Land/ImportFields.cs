@@ -1,7 +1,6 @@
 using System.Globalization;
 using Watersown.Documents.Farms;
 using Watersown.Land;
-using Watersown.Quantities;
 using Watersown.Records.Files.Boundaries;
 using Watersown.Schedule;
 

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Watersown.Land;
-using Watersown.Quantities;
 using Watersown.Records.Files.Boundaries;
 
 namespace Watersown.Records.Land;

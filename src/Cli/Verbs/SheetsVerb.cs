@@ -1,0 +1,87 @@
+using System.CommandLine;
+using System.Globalization;
+using Watersown.Records.Files.Sheets;
+using Watersown.Records.Land;
+using Watersown.Records.Schedule;
+using Watersown.Schedule;
+using Watersown.Schedule.Sheets;
+using Watersown.Wording;
+
+namespace Watersown.Cli.Verbs;
+
+/// <summary>Each person's sheet, printed from a fresh plan.</summary>
+internal static class SheetsVerb
+{
+    public static Command Create(Edge edge)
+    {
+        var farm = new Argument<string>("FARM") { Description = "The farm document (JSON)." };
+        var folder = new Option<string>("--out") { Description = "Folder to print into: new, empty, or printed into before. It is replaced as a whole.", Required = true };
+        var day = new Option<DateOnly?>("--day") { Description = "The day to print for, such as 2026-05-09. Without it the plan's own day, and every flight still to come.", CustomParser = Day };
+        var field = new Option<string?>("--field") { Description = "Only the flight sheets of one field, by code." };
+        var person = new Option<string?>("--person") { Description = "Only what one person needs, by name." };
+        var language = new Option<string?>("--lang") { Description = "en or es, whatever people speak." };
+        language.AcceptOnlyFromAmong("en", "es");
+        var only = new Option<string?>("--only") { Description = "Only one form: html, pdf, texts or calendar." };
+        only.AcceptOnlyFromAmong("html", "pdf", "texts", "calendar");
+        var seconds = new Option<double>("--seconds") { Description = "How long to search for the plan.", DefaultValueFactory = _ => 5 };
+        seconds.Validators.Add(r =>
+        {
+            if (r.GetValueOrDefault<double>() is not (>= 0.1 and <= 3600)) r.AddError("--seconds must lie between 0.1 and 3600. Give a number such as 5.");
+        });
+        var seed = new Option<int>("--seed") { Description = "Seed of the random choices.", DefaultValueFactory = _ => 1 };
+        var repeatable = new Option<bool>("--repeatable") { Description = "Count work instead of time, so that the same farm and seed give the same plan on every run." };
+        var command = new Command("sheets", "Print the flight, seed, water and day sheets of a plan, the texts to send and the calendar.")
+        {
+            farm, folder, day, field, person, language, only, seconds, seed, repeatable,
+        };
+        command.SetAction((parsed, stop) => RunAsync(edge, parsed.GetValue(farm)!, new Asked(
+            parsed.GetValue(folder)!,
+            new SheetChoice { Day = parsed.GetValue(day), Field = parsed.GetValue(field), Person = parsed.GetValue(person), Language = LanguageOf(parsed.GetValue(language)) },
+            FormsOf(parsed.GetValue(only)),
+            new PlanOptions { Budget = TimeSpan.FromSeconds(parsed.GetValue(seconds)), Seed = parsed.GetValue(seed), Repeatable = parsed.GetValue(repeatable) }), stop));
+        return command;
+    }
+
+    private sealed record Asked(string Folder, SheetChoice Choice, SheetForms Forms, PlanOptions Options);
+
+    private static async Task<int> RunAsync(Edge edge, string path, Asked asked, CancellationToken stop)
+    {
+        var farm = OpenFarm.Run(path, edge.Time);
+        foreach (var problem in farm.Problems) await edge.Error.WriteLineAsync(ProblemLine.Of(problem, Language.English));
+        if (farm.IsRefused || farm.Refusals.Any()) return ExitCode.ProblemsInInput;
+        var faults = PrintSheets.Faults(farm.Value, asked.Folder, asked.Choice);
+        foreach (var problem in faults) await edge.Error.WriteLineAsync(ProblemLine.Of(problem, Language.English));
+        if (!faults.IsEmpty) return ExitCode.ProblemsInInput;
+        var plan = PlanSeason.Run(farm.Value, asked.Options, progress: null, stop);
+        var printed = PrintSheets.Run(plan, asked.Folder, asked.Choice, asked.Forms);
+        foreach (var problem in printed.Problems) await edge.Error.WriteLineAsync(ProblemLine.Of(problem, Language.English));
+        if (printed.IsRefused) return ExitCode.ProblemsInInput;
+        foreach (var name in printed.Value.Files) await edge.Out.WriteLineAsync(Path.Combine(printed.Value.Folder, name));
+        await edge.Out.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"plan no. {plan.Number}: {printed.Value.Sheets} sheets, {printed.Value.Texts} texts. Open {Path.Combine(printed.Value.Folder, "index.html")}."));
+        return ExitCode.Done;
+    }
+
+    private static DateOnly? Day(System.CommandLine.Parsing.ArgumentResult given)
+    {
+        var text = given.Tokens is [var token] ? token.Value : string.Empty;
+        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return day;
+        given.AddError($"--day '{text}' is not a day. Give one such as 2026-05-09.");
+        return null;
+    }
+
+    private static Language? LanguageOf(string? tag) => tag switch
+    {
+        "en" => Language.English,
+        "es" => Language.Spanish,
+        _ => null,
+    };
+
+    private static SheetForms FormsOf(string? only) => only switch
+    {
+        "html" => SheetForms.Html,
+        "pdf" => SheetForms.Pdf,
+        "texts" => SheetForms.Texts,
+        "calendar" => SheetForms.Calendar,
+        _ => SheetForms.All,
+    };
+}
