@@ -18,6 +18,8 @@ public static class Desk
             PlanVerb.Create(edge),
             ReckonVerb.Create(edge),
             SheetsVerb.Create(edge),
+            FarmVerb.Create(edge),
+            ImportVerb.Create(edge),
         };
         var parsed = root.Parse(args, Plainly);
         if (parsed.Errors.Count > 0)

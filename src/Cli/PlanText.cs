@@ -49,7 +49,7 @@ internal static class PlanText
         text.Append(Plain, $"{plan.State.Farm.Name} · plan no. {plan.Number} · made {When.Moment(plan.MadeAt)} · looks to {When.Day(plan.State.Horizon)}\n");
         text.Append(Plain, $"Still to come ${Money(c.Total)}: delay {Money(c.Delay)}, heads wet too long {Money(c.HeadAge)}, idle water {Money(c.IdleWater)}, seed lost {Money(c.SeedLost)}, ferry {Money(c.Ferry)}");
         text.Append(Plain, $"{(c.Unsown.Amount > 0 ? ", unsown " + Money(c.Unsown) : string.Empty)}.\n");
-text.Append(plan.Bound.Amount > 0
+        text.Append(plan.Bound.Amount > 0
             ? string.Create(Plain, $"No plan under the same rules can cost less than ${Money(plan.Bound)}: this one is within {plan.Gap.Percent:0.0} % of the best.")
             : "How far it is from the best is not proved yet: search longer (--seconds).");
         text.Append(Plain, $" Found in {plan.SolveTime.TotalSeconds:0.0} s.\n");

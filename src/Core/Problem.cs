@@ -20,7 +20,10 @@ public enum ProblemWeight
 /// <param name="Spanish">The same for people who read Spanish.</param>
 public sealed record ProblemKind(string Code, ProblemWeight Weight, string English, string Spanish)
 {
-    /// <summary>A problem of this kind at a place, with the facts of its sentence.</summary>
+    /// <summary>
+    /// A problem of this kind at a place, with the facts of its sentence. A fact that is words rather than a figure or a name
+    /// can be told in Spanish too, under its own name and <c>:es</c>.
+    /// </summary>
     public Problem At(string where, params (string Name, string Text)[] facts) =>
         new(this, where, facts.ToImmutableDictionary(f => f.Name, f => f.Text, StringComparer.Ordinal));
 }

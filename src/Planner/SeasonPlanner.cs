@@ -20,7 +20,7 @@ public static class SeasonPlanner
         var instance = InstanceBuilder.Build(state);
         var search = new Search(instance, options, (told, _) => progress?.Invoke(told));
         var (found, bound) = search.Run(stop);
-        var best = LateAqua.Apply(instance, found);
+        var best = LateSoak.Apply(instance, LateAqua.Apply(instance, found));
         var plan = new PlanWriter(instance, best, bound, search.Elapsed).Write();
         plan = plan with { Conflicts = [.. Impossibles(instance, best), .. Conflicts.Of(plan)] };
         return plan with { Decisions = Decisions.Of(plan) };

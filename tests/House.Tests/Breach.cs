@@ -6,8 +6,6 @@ internal static class Breach
     /// <summary>Breaches known and still to be put right, by how they begin. This list only ever gets shorter.</summary>
     private static readonly string[] Owed =
     [
-        "MapFileProblems.NoMatch", "MapFileProblems.MatchedTwice", "MapFileProblems.AcresDiffer", "MapFileProblems.NoSuchColumn",
-        "README.md links to docs/guide/sheets.md", "README.md links to docs/guide/land.md", "README.md links to docs/guide/boundaries.md", "README.md links to examples/README.md",
     ];
 
     public static void None(IEnumerable<string> found)

@@ -47,7 +47,7 @@ public sealed class TradeFactsTests
         var plan = SeasonPlanner.Plan(SomeSeason.Bare(118, 96), new PlanOptions { Budget = TimeSpan.FromSeconds(0.5) });
         Assert.Equal(2, plan.Tasks.Count(t => t.Kind == PlanTaskKind.Sow));
         Assert.Contains(plan.Assumptions, a => a.Contains("No aeroplane was described", StringComparison.Ordinal));
-        Assert.Contains(plan.Assumptions, a => a.Contains("no water source was named", StringComparison.Ordinal));
+        Assert.Contains(plan.Assumptions, a => a.Contains("No water source was named", StringComparison.Ordinal));
         Assert.Empty(Checking.PlanChecker.Faults(plan));
     }
 }

@@ -23,7 +23,7 @@ public static class LandReckonings
         """boundary={"type":"Polygon","coordinates":[[[-122,39.4],[-121.9906,39.4],[-121.9906,39.4072],[-122,39.4072],[-122,39.4]]]}""",
         Measure)
     {
-        Limits = "On the WGS 84 ellipsoid at height zero, edges are shortest ways between corners; right to one part in a thousand million. A drawn corner is rarely better than 3 ft, which is 0.1 ac on a quarter section.",
+        Limits = "On the WGS 84 ellipsoid at height zero, edges are shortest ways between corners; right to one part in a thousand million. Corners are the weak part: 3 ft along one side of a quarter section is 0.2 ac.",
     };
 
     private static Outcome<Reckoned> Measure(ReckoningInput given) => BoundaryReading.Read(given.Table("boundary"), "boundary").Then(Reckon);

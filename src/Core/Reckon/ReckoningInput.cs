@@ -69,19 +69,19 @@ public sealed class ReckoningInput
         foreach (var key in keys)
         {
             if (!key.Optional && given[key.Key] is null)
-                problems.Add(ReckonProblems.MissingKey.At(place.Of(key.Key), ("meaning", key.Meaning), ("unit", key.Unit.Length == 0 ? string.Empty : " (" + key.Unit + ")")));
+                problems.Add(ReckonProblems.MissingKey.At(place.Of(key.Key), ("meaning", key.Meaning), ("meaning:es", "esta clave"), ("unit", key.Unit.Length == 0 ? string.Empty : " (" + key.Unit + ")")));
         }
     }
 
     private static void CheckRows(Place place, ReckoningKey key, ImmutableArray<Datum> rows, ImmutableArray<Problem>.Builder problems)
     {
         if (rows.IsEmpty)
-            problems.Add(ReckonProblems.WrongSort.At(place.Of(key.Key), ("value", "[]"), ("wanted", "a list of at least one row")));
+            problems.Add(SortWords.NoRows(place.Of(key.Key)));
         for (var i = 0; i < rows.Length; i++)
         {
             var row = new Place("a row of " + key.Key, string.Create(CultureInfo.InvariantCulture, $"{place.Of(key.Key)} #{i + 1} "));
             if (rows[i] is Datum.Table cells) CheckCells(row, key.Columns, cells, problems);
-            else problems.Add(ReckonProblems.WrongSort.At(row.Prefix.TrimEnd(), ("value", Wording.Say.Datum(rows[i])), ("wanted", "a row with " + string.Join(", ", key.Columns.Select(c => c.Key)))));
+            else problems.Add(SortWords.WrongRow(row.Prefix.TrimEnd(), Wording.Say.Datum(rows[i]), key.Columns.Select(c => c.Key)));
         }
     }
 
@@ -92,7 +92,7 @@ public sealed class ReckoningInput
             case (_, Datum.Nothing) when key.Nullable || key.Optional:
             case (KeyKind.Boundary, Datum.Table):
             case (KeyKind.YesNo, Datum.Flag):
-            case (KeyKind.Rows, Datum.Sequence { Items: var rows }) when key.Columns.IsEmpty && rows.All(r => r is Datum.Table or Datum.Sequence):
+            case (KeyKind.Rows, Datum.Sequence) when key.Columns.IsEmpty:
                 return;
             case (KeyKind.Rows, Datum.Sequence { Items: var rows }) when !key.Columns.IsEmpty:
                 CheckRows(place, key, rows, problems);
@@ -113,7 +113,7 @@ public sealed class ReckoningInput
             case (KeyKind.Date, Datum.Text { Value: var day }) when DateOnly.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _):
                 return;
             default:
-                problems.Add(ReckonProblems.WrongSort.At(place.Of(key.Key), ("value", Wording.Say.Datum(value)), ("wanted", Wanted(key.Kind))));
+                problems.Add(SortWords.Wrong(place.Of(key.Key), Wording.Say.Datum(value), key.Kind));
                 return;
         }
     }
@@ -123,7 +123,7 @@ public sealed class ReckoningInput
         var unit = key.Unit.Length == 0 ? string.Empty : " " + key.Unit;
         var said = number.ToString("R", CultureInfo.InvariantCulture) + unit;
         if (!double.IsFinite(number) || (key.Kind == KeyKind.WholeNumber && number != Math.Floor(number)))
-            problems.Add(ReckonProblems.WrongSort.At(place.Of(key.Key), ("value", said), ("wanted", Wanted(key.Kind))));
+            problems.Add(SortWords.Wrong(place.Of(key.Key), said, key.Kind));
         else if (key.Least is { } least && (number < least || (key.AboveLeast && number - least < NoDifference)))
             problems.Add((key.AboveLeast ? ReckonProblems.NotAbove : ReckonProblems.TooSmall).At(place.Of(key.Key), ("value", said), ("limit", Limit(least) + unit)));
         else if (key.Most is { } most && number > most)
@@ -131,20 +131,6 @@ public sealed class ReckoningInput
     }
 
     private static string Limit(double value) => value.ToString("R", CultureInfo.InvariantCulture);
-
-    private static string Wanted(KeyKind kind) => kind switch
-    {
-        KeyKind.Number => "a number",
-        KeyKind.WholeNumber => "a whole number",
-        KeyKind.Text => "a word",
-        KeyKind.Date => "a day such as 2026-05-08",
-        KeyKind.Numbers => "a list of numbers such as [1, 2, 3]",
-        KeyKind.YesNo => "true or false",
-        KeyKind.Rows => "a list of rows",
-        KeyKind.Group => "a group of named values",
-        KeyKind.Boundary => "a GeoJSON Polygon or MultiPolygon",
-        _ => throw new System.Diagnostics.UnreachableException(),
-    };
 
     /// <summary>Where values stand: whose keys they are, and what comes before a key when it is named to people.</summary>
     private sealed record Place(string Name, string Prefix)

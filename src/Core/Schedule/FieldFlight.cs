@@ -36,6 +36,7 @@ public static class FieldFlight
             : UsualFerry;
     }
 
-    private static GeoPoint? Middle(Field field) =>
+    /// <summary>The middle of a field, as told or from its edge; none where neither is known.</summary>
+    public static GeoPoint? Middle(Field field) =>
         field.Center ?? (field.Boundary is { } edge ? new GeoPoint(edge.Parts[0].Outer.Average(p => p.Latitude), edge.Parts[0].Outer.Average(p => p.Longitude)) : null);
 }

@@ -91,7 +91,7 @@ public static class FlyingWindows
     }
 
     private static GeoPoint? Place(SeasonState state) =>
-        state.Farm.Strips.Select(s => s.At).FirstOrDefault(p => p is not null) ?? state.Farm.Fields.Select(f => f.Center).FirstOrDefault(c => c is not null);
+        state.Farm.Strips.Select(s => s.At).FirstOrDefault(p => p is not null) ?? state.Farm.Fields.Select(FieldFlight.Middle).FirstOrDefault(c => c is not null);
 
     private static DateTimeOffset At(SeasonState state, DateOnly day, TimeOnly hour) => FarmTime.At(state, day, hour);
 

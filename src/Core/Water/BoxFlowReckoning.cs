@@ -31,7 +31,7 @@ internal static class BoxFlowReckoning
         Limits = "Good to about 5 % on whole, level boards: head from 0.2 ft, up to a third of the width (contracted, cipolletti) or 1.25 ft (v-notch-90); water below at least 0.2 ft under the crest, or told as downstream_head_ft. Leaks between boards are not in it.",
         Demands = given => given.Has("width_ft") || given.TextOrNone("kind") is null or NotchWord
             ? []
-            : [ReckonProblems.MissingKey.At("width_ft", ("meaning", "width of the crest"), ("unit", " (ft)"))],
+            : [ReckonProblems.MissingKey.At("width_ft", ("meaning", "width of the crest"), ("meaning:es", "el ancho de la cresta"), ("unit", " (ft)"))],
     };
 
     private static Outcome<Reckoned> Work(ReckoningInput given)

@@ -13,12 +13,28 @@ public static class Say
     /// <summary>A problem in one line: code, place, sentence.</summary>
     public static string Problem(Problem problem, Language language)
     {
-        var sentence = new StringBuilder(language == Language.Spanish ? problem.Kind.Spanish : problem.Kind.English);
-        foreach (var fact in problem.Facts.OrderBy(f => f.Key, StringComparer.Ordinal))
-            sentence.Replace("{" + fact.Key + "}", fact.Value);
+        var sentence = Fill(language == Language.Spanish ? problem.Kind.Spanish : problem.Kind.English, problem.Facts, language);
         return problem.Where.Length == 0
             ? string.Create(Plain, $"{problem.Kind.Code} · {sentence}")
             : string.Create(Plain, $"{problem.Kind.Code} · {problem.Where}: {sentence}");
+    }
+
+    /// <summary>Puts facts into the braces of a sentence, once each: braces that a fact brings along stay as they are.</summary>
+    private static string Fill(string template, ImmutableDictionary<string, string> facts, Language language)
+    {
+        var text = new StringBuilder();
+        var from = 0;
+        for (var open = template.IndexOf('{', StringComparison.Ordinal); open >= 0; open = template.IndexOf('{', from))
+        {
+            var close = template.IndexOf('}', open);
+            if (close < 0) break;
+            var name = template[(open + 1)..close];
+            var known = facts.TryGetValue(language == Language.Spanish ? name + ":es" : name, out var fact) || facts.TryGetValue(name, out fact);
+            text.Append(template, from, open - from).Append(known ? fact : template[open..(close + 1)]);
+            from = close + 1;
+        }
+
+        return text.Append(template, from, template.Length - from).ToString();
     }
 
     /// <summary>A number with thousands marks and at most so many decimals, never in exponent form: <c>17,700</c>.</summary>

@@ -38,4 +38,9 @@ public static class RequestProblems
     public static ProblemKind NoEqualsSign { get; } = new("JSON-009", ProblemWeight.Refuse,
         "'{value}' is not a key and a value. Write key=value, such as {typed}.",
         "'{value}' no es una clave y un valor. Escriba clave=valor, como {typed}.");
+
+    /// <summary>NaN and Infinity, which some programs write although JSON has no such numbers.</summary>
+    public static ProblemKind NotFinite { get; } = new("JSON-010", ProblemWeight.Refuse,
+        "{value} is not a number that can be worked with. Give a finite number, or leave the key out where it may be left out.",
+        "{value} no es un número con el que se pueda trabajar. Dé un número finito, u omita la clave donde se pueda.");
 }

@@ -20,7 +20,7 @@ internal sealed partial class InstanceBuilder
         var most = waterClass < 0 ? 0 : MostFlow(field, waterClass, HoldNow(water));
         var curve = need == WaterNeed.None || waterClass < 0 ? null : FillCurve.Of(water.Job, most, clock.Horizon);
         var flights = aeroplanes.Select(a => Flight(field, season, a)).ToImmutableArray();
-        if (waterClass < 0 && need != WaterNeed.None) assumptions.Add($"{field.Name}: no water source was named, so four days to fill are taken.");
+        if (waterClass < 0 && need != WaterNeed.None) withoutSource.Add(season.Code);
         return new FieldItem
         {
             Index = index,
@@ -90,8 +90,7 @@ internal sealed partial class InstanceBuilder
             var group = state.Tractors.IndexOf(state.Tractors.FirstOrDefault(t => t.Work.Contains(step))!);
             // A tractor nobody described still takes its time: 9 acres an hour (common practice, no source).
             var rate = group >= 0 ? state.Tractors[group].Rate.AcresPerHour : 9;
-            if (group < 0 && !assumptions.Any(a => a.StartsWith($"No tractor for {step}", StringComparison.Ordinal)))
-                assumptions.Add($"No tractor for {step} was described: 9 acres an hour are taken.");
+            if (group < 0) withoutTractor.Add(step);
             items.Add(new WorkItem(step, group, Math.Max(1, (int)Math.Ceiling((field.Net.Acres / rate * SeasonClock.PerHour) - 1e-6))));
         }
 

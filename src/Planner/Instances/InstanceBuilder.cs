@@ -12,6 +12,8 @@ internal sealed partial class InstanceBuilder
     private readonly SeasonClock clock;
     private readonly WorkAxis work;
     private readonly List<string> assumptions = [];
+    private readonly List<string> withoutSource = [];
+    private readonly SortedSet<GroundWork> withoutTractor = [];
     private readonly ImmutableArray<Aeroplane> aeroplanes;
     private readonly List<(ImmutableArray<int> Sources, double Base)> classes = [];
 
@@ -60,9 +62,16 @@ internal sealed partial class InstanceBuilder
             Trailers = state.SoakPlace?.Trailers,
             Soak = soak,
             IdleCost = (double)state.Prices.IdleWater.Amount * 1000 / 100 * 1.983471 / SeasonClock.PerDay,
-            Assumptions = [.. assumptions],
+            Assumptions = Assumed(),
             Usable = [.. Enumerable.Range(0, clock.Days).Select(d => SeasonClock.Steps(UsableOn(clock.Date(d))))],
         };
+    }
+
+    private ImmutableArray<string> Assumed()
+    {
+        if (withoutSource.Count > 0) assumptions.Add($"No water source was named for {string.Join(", ", withoutSource)}: four days to fill are taken.");
+        if (withoutTractor.Count > 0) assumptions.Add($"No tractor was described for: {string.Join(", ", withoutTractor.Select(w => w.ToString().ToLowerInvariant()))}. 9 acres an hour are taken.");
+        return [.. assumptions];
     }
 
     private PlaneItem BuildPlane(Aeroplane aeroplane, ImmutableArray<(string Name, int Pad)> strips)

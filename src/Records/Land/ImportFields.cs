@@ -1,7 +1,6 @@
 using System.Globalization;
 using Watersown.Documents.Farms;
 using Watersown.Land;
-using Watersown.Quantities;
 using Watersown.Records.Files.Boundaries;
 using Watersown.Schedule;
 
@@ -57,6 +56,9 @@ public static class ImportFields
         return new DrawnField(
             boundary["code"] is { Length: > 0 and <= LandLimits.MaxCodeLength } code ? code : null,
             name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"Field {index + 1}"),
-            boundary.Edge, gross, NetAcres.Estimate(gross, checks), checks, options.Rate);
+            boundary.Edge, Kept(gross), Kept(NetAcres.Estimate(gross, checks)), checks, options.Rate);
     }
+
+    // A document is read by people: acres are kept to the hundredth, as on any paper about land.
+    private static Area Kept(Area area) => Area.FromAcres(Math.Max(0.01, Math.Round(area.Acres, 2, MidpointRounding.AwayFromZero)));
 }

@@ -6,7 +6,10 @@ public sealed class WarmthProperties
 {
     private static readonly Gen<(double Low, double High, double Next, double Lower, double Span)> Days =
         Gen.Select(Gen.Double[-10, 25], Gen.Double[0.5, 25], Gen.Double[-10, 25], Gen.Double[0, 20], Gen.Double[1, 25])
-            .Select((low, rise, next, lower, span) => (low, low + rise, next, lower, span));
+            .Select((low, rise, next, lower, span) => (Hundredth(low), Hundredth(low) + Hundredth(rise), Hundredth(next), Hundredth(lower) + 0.0037, Hundredth(span) + 0.0011));
+
+    // Readings to a hundredth and thresholds between them: a reading just on a threshold may be counted either way.
+    private static double Hundredth(double value) => Math.Round(value, 2);
 
     // An independent way to the same number: step through the day and add up what each moment is worth.
     [Theory]

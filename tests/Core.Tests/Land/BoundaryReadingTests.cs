@@ -127,6 +127,7 @@ public sealed class BoundaryReadingTests
         var outcome = BoundaryReading.Read(value, "edge");
         Assert.True(outcome.IsRefused);
         Assert.Contains(outcome.Problems, p => p.Kind.Code == code);
+        Assert.All(outcome.Problems, p => Assert.DoesNotContain('{', Say.Problem(p, Language.English) + Say.Problem(p, Language.Spanish)));
     }
 
     [Fact]

@@ -26,6 +26,27 @@ public sealed class GeodesicReference
         }
     }
 
+    [Fact]
+    public void Ways_agree_with_the_command_GeodSolve_of_GeographicLib_2_1_2()
+    {
+        var rows = ReferenceFile.Rows("geodesic", "ways.csv").ToList();
+        Assert.Equal(280, rows.Count);
+        foreach (var row in rows)
+        {
+            var found = Geodesic.Between(Number(row["lat1"]), Number(row["lon1"]), Number(row["lat2"]), Number(row["lon2"]));
+            var (distance, under) = (Number(row["distance_m"]), Number(row["under_m2"]));
+            var where = string.Join(' ', row.Values);
+            Assert.True(Math.Abs(found.Distance.Meters - distance) <= 2e-8 + (1e-14 * distance), where + " " + found.Distance.Meters.ToString("R", CultureInfo.InvariantCulture));
+            // A direction is as sharp as its way is long: 2e-8 m across.
+            var turn = Math.Min(0.01, 1e-8 + (2e-6 / Math.Max(distance, 1e-3)));
+            Assert.True(Apart(found.Start.Degrees, Number(row["azimuth1"])) <= turn, where + " " + found.Start.Degrees.ToString("R", CultureInfo.InvariantCulture));
+            Assert.True(Apart(found.End.Degrees, Number(row["azimuth2"])) <= turn, where + " " + found.End.Degrees.ToString("R", CultureInfo.InvariantCulture));
+            Assert.True(Math.Abs(found.Under.SquareMeters - under) <= 0.1 + (1e-9 * Math.Abs(under)), where + " " + found.Under.SquareMeters.ToString("R", CultureInfo.InvariantCulture));
+        }
+
+        static double Apart(double a, double b) => Math.Abs(Math.IEEERemainder(a - b, 360));
+    }
+
     // GeographicLib documentation of Planimeter and its published tests (Planimeter0): perimeter, area, and the digits printed there.
     [Fact]
     public void A_ring_around_the_pole_has_its_published_area()

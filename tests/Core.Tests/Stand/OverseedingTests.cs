@@ -50,12 +50,13 @@ public sealed class OverseedingTests
 
     [Fact]
     public void Every_fault_of_the_response_is_told_at_once() =>
-        Asked(20, 10, 95, 12, Datum.ListOf([Ask.List(3, 0.55), Ask.List(5, 1.72), Ask.List(4, 0.8), Ask.List(8), Ask.List(-9, 0.9)])).Refuses(
+        Asked(20, 10, 95, 12, Datum.ListOf([Ask.List(3, 0.55), Ask.List(5, 1.72), Ask.List(4, 0.8), Ask.List(8), Ask.List(-9, 0.9), "x"])).Refuses(
             (StandProblems.ResponseRange, "response #2"),
             (StandProblems.ResponseOrder, "response #3"),
             (StandProblems.ResponseShape, "response #4"),
             (StandProblems.ResponseRange, "response #5"),
             (StandProblems.ResponseOrder, "response #5"),
+            (StandProblems.ResponseShape, "response #6"),
             (StandProblems.ThinnerAfter, "stand_after_ft2"));
 
     [Fact]

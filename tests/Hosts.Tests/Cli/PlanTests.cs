@@ -73,6 +73,6 @@ public sealed partial class PlanTests
     [Fact]
     public async Task A_file_that_is_not_there_is_refused() => (await AsksAsync("plan", "/no/such/farm.json")).Refused();
 
-    [GeneratedRegex(@"Found in [\d.]+ s\.")]
+    [GeneratedRegex(@"Found in [\d.]+ s\.", RegexOptions.NonBacktracking)]
     private static partial Regex Times();
 }

@@ -19,9 +19,7 @@ public sealed class ReckonInputTests
     }
 
     [Theory]
-    [InlineData("NaN", "line 1, character 1, at 'NaN'")]
-    [InlineData("{\"dry_lb\":NaN}", "line 1, character 11, at 'NaN}'")]
-    [InlineData("{\"dry_lb\":", "line 1, character 11, at the end")]
+    [InlineData("nothing", "line 1, character 2, at 'othing'")]
     [InlineData("{} {}", "line 1, character 4, at '{}'")]
     [InlineData("{\"dry_lb\":1,}", "line 1, character 13, at '}'")]
     [InlineData("{\n  \"año\": 1,\n  dry_lb: 2\n}", "line 3, character 3, at 'dry_lb: 2\\u000a}'")]
@@ -30,6 +28,23 @@ public sealed class ReckonInputTests
     {
         var fault = Assert.Single((await AsksAsync(input, WetWeight)).Refused().Faults);
         Assert.Equal($"JSON-002 · the text stops being JSON at {place}. Give one JSON object and nothing after it.", fault);
+    }
+
+    [Theory]
+    [InlineData("{\"dry_lb\":", "dry_lb: the text stops being JSON at line 1, character 11, at the end.")]
+    [InlineData("{\"dry_lb\":1x}", "dry_lb: the text stops being JSON at line 1, character 12, at 'x}'.")]
+    [InlineData("{\"dry_lb\":[1,,2]}", "dry_lb #2: the text stops being JSON at line 1, character 14, at ',2]}'.")]
+    public async Task The_key_that_was_being_read_is_named(string input, string told) =>
+        Assert.StartsWith("JSON-002 · " + told, Assert.Single((await AsksAsync(input, WetWeight)).Refused().Faults), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("NaN", "NaN")]
+    [InlineData("Infinity", "Infinity")]
+    [InlineData("-Infinity", "-Infinity")]
+    public async Task What_is_no_finite_number_is_told_by_its_key(string word, string told)
+    {
+        var fault = Assert.Single((await AsksAsync("{\"moisture_before_pct\":13,\"dry_lb\":" + word + ",\"moisture_after_pct\":30}", WetWeight)).Refused().Faults);
+        Assert.Equal($"JSON-010 · dry_lb: {told} is not a number that can be worked with. Give a finite number, or leave the key out where it may be left out.", fault);
     }
 
     [Theory]

@@ -111,8 +111,14 @@ public sealed class ReckonTests
     [Fact]
     public async Task Problems_are_told_in_spanish_to_who_reads_spanish()
     {
-        var said = (await AsksAsync("reckon", "wet-weight", "dry_lb=-3", "moisture_before_pct=13", "moisture_after_pct=30", "--lang", "es")).Refused();
-        Assert.Equal("RECKON-004 · dry_lb: -3 lb dry está por debajo de 0 lb dry, lo mínimo posible. Escriba 0 lb dry o más.", Assert.Single(said.Faults));
+        var said = (await AsksAsync("reckon", "wet-weight", "dry_lb=-3", "moisture_before_pct=x", "--lang", "es")).Refused();
+        Assert.Equal(
+            [
+                "RECKON-004 · dry_lb: -3 lb dry está por debajo de 0 lb dry, lo mínimo posible. Escriba 0 lb dry o más.",
+                "RECKON-003 · moisture_before_pct: 'x' no es un número. Escriba un número.",
+                "RECKON-002 · moisture_after_pct: no se dio nada para esta clave (%). Dele un valor.",
+            ],
+            said.Faults);
     }
 
     [Theory]

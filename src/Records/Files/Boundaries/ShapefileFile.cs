@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using System.Text.Unicode;
 using NetTopologySuite.Geometries;
-using NetTopologySuite.IO.Esri;
 using NetTopologySuite.IO.Esri.Dbf;
 using NetTopologySuite.IO.Esri.Shapefiles.Readers;
 using NetTopologySuite.IO.Esri.Shp;

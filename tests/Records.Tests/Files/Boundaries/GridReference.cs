@@ -1,5 +1,4 @@
 using System.Globalization;
-using Watersown.Land;
 
 namespace Watersown.Records.Files.Boundaries;
 

@@ -14,7 +14,16 @@ public sealed class MapFileTests
 
     private static Outcome<ImmutableArray<MapBoundary>> Read(byte[] bytes) => MapFile.Read("fields.x", bytes);
 
-    private static string[] Codes(Outcome<ImmutableArray<MapBoundary>> read) => [.. read.Problems.Select(p => p.Kind.Code)];
+    private static string[] Codes(Outcome<ImmutableArray<MapBoundary>> read)
+    {
+        foreach (var problem in read.Problems)
+        {
+            Assert.DoesNotContain('{', Say.Problem(problem, Language.English));
+            Assert.DoesNotContain('{', Say.Problem(problem, Language.Spanish));
+        }
+
+        return [.. read.Problems.Select(p => p.Kind.Code)];
+    }
 
     private static string Feature(string properties, string coordinates, string type = "Polygon") =>
         "{\"type\":\"Feature\",\"properties\":" + properties + ",\"geometry\":{\"type\":\"" + type + "\",\"coordinates\":" + coordinates + "}}";
