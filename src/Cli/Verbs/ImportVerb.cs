@@ -65,7 +65,7 @@ internal static class ImportVerb
         if (edge.InBytes is { } stream)
         {
             var piece = new byte[16_384];
-            while (kept.Length <= ImportList.MaxBytes && await stream.ReadAsync(piece, stop) is var count and > 0) kept.Write(piece, 0, count);
+            while (kept.Length <= ImportList.MaxBytes && await stream.ReadAsync(piece, stop) is var count and > 0) await kept.WriteAsync(piece.AsMemory(0, count), stop);
         }
         else
         {
