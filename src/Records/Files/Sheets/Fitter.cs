@@ -56,8 +56,7 @@ internal static class Fitter
 
     private static ImmutableArray<ImmutableArray<Block>> Cut(SheetPage page)
     {
-        var widest = Template.Fill(page.Folio, ("page", "99"), ("pages", "99"));
-        var room = Paper.Room - HeadLayout.Lay(page, widest).Height - Paper.Gap - Paper.BodyLine - Paper.Gap;
+        var room = Paper.Room - HeadLayout.Lay(page, HeadLayout.Widest(page)).Height - Paper.Gap - Paper.BodyLine - Paper.Gap;
         var pages = ImmutableArray.CreateBuilder<ImmutableArray<Block>>();
         var current = ImmutableArray.CreateBuilder<Block>();
         var waiting = new Queue<Block>(Sized(page.Arrangements[^1], 0.5));

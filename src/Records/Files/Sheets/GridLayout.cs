@@ -74,7 +74,8 @@ internal static class GridLayout
             return [.. wanted.Select((w, c) => w + (writing > 0 ? (grid.Columns[c].Room > 0 ? spare / writing : 0) : spare * w / allWanted))];
         }
 
-        if (allLeast >= width) return [.. least.Select(l => l * width / allLeast)];
+        // Words longer than any column: those are broken, and short ones stay whole.
+        if (allLeast >= width) (least, wanted) = ([.. least.Select(l => Math.Min(l, width / least.Length))], least);
         var cap = Cap(least, wanted, width);
         return [.. least.Select((l, c) => Math.Clamp(cap, l, wanted[c]))];
     }

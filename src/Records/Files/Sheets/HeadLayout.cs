@@ -39,6 +39,9 @@ internal static class HeadLayout
         return new Laid(height + 5, marks.ToImmutable());
     }
 
+    /// <summary>The widest folio a sheet can have.</summary>
+    public static string Widest(SheetPage page) => Template.Fill(page.Folio, ("page", "99"), ("pages", "99"));
+
     public static IEnumerable<Run> CornerLines(SheetPage page, string folio)
     {
         yield return new Run(page.Kind, Bold: true);
@@ -46,6 +49,10 @@ internal static class HeadLayout
         if (folio.Length > 0) yield return new Run(folio, Bold: true);
     }
 
-    private static double CornerWidth(SheetPage page, string folio) =>
-        Math.Min(Paper.Inner * 0.42, CornerLines(page, folio).Max(l => TextSetter.Width([l], Paper.Body)) + 1);
+    // Alike on all pages of a sheet: a folio keeps room for two figures, so that the title does not change its size.
+    private static double CornerWidth(SheetPage page, string folio)
+    {
+        var widest = folio.Length == 0 ? folio : Widest(page);
+        return Math.Min(Paper.Inner * 0.42, CornerLines(page, widest).Max(l => TextSetter.Width([l], Paper.Body)) + 1);
+    }
 }

@@ -52,13 +52,13 @@ internal static class HtmlStyle
         .side>div{display:flex;flex-direction:column;gap:{{{Paper.Gap}}}pt;min-width:0}
         .box{display:inline-block;width:{{{Paper.Box}}}pt;height:{{{Paper.Box}}}pt;border:1.5pt solid #000;vertical-align:middle}
         .ticks{display:flex;flex-wrap:wrap;column-gap:{{{TicksLayout.Between}}}pt}
-        .ticks li{display:flex;align-items:center;gap:4pt;height:{{{TicksLayout.Row}}}pt}
+        .ticks li{display:flex;align-items:center;gap:4pt;overflow-wrap:anywhere;min-height:{{{TicksLayout.Row}}}pt}
         .ticks .line{border-bottom:.75pt solid #000;height:11pt}
         .goes-on{text-align:right}
         svg{display:block;max-width:100%;font-family:"Liberation Sans",Arimo,Arial,Helvetica,sans-serif}
         .sr{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
         @media screen{.page{margin:{{{Paper.Margin}}}pt auto}}
-        @media screen and (max-width:620pt){.page{width:auto;margin:12pt}header,.side,.folds{flex-wrap:wrap}.side>div,.grid,.figures p{width:100%!important}table{table-layout:auto}col{width:auto!important}.page{overflow-x:auto}}
+        @media screen and (max-width:620pt){.page{width:auto;margin:12pt}header,.side,.folds{flex-wrap:wrap}.side>div,.grid,.figures p{width:100%!important}table{table-layout:auto}col{width:auto!important}.page{overflow-x:auto}.grid th,.grid td,.facts th,.facts td{overflow-wrap:break-word}.corner{max-width:none}}
 
         """);
 }

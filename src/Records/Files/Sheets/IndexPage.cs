@@ -38,7 +38,7 @@ internal static class IndexPage
         foreach (var page in set.Pages)
         {
             var links = new[] { "html", "pdf" }.Where(form => files.Contains(page.Key + "." + form, StringComparer.Ordinal))
-                .Select(form => "<a href=\"" + Html.Text(page.Key) + "." + form + "\">" + form.ToUpperInvariant() + "<span hidden> " + Html.Text(page.Title) + "</span></a>");
+                .Select(form => "<a href=\"" + Html.Text(page.Key) + "." + form + "\" aria-label=\"" + Html.Text(form.ToUpperInvariant() + ", " + page.Kind + ", " + page.Title) + "\">" + form.ToUpperInvariant() + "</a>");
             var tag = Words.In(page.Language).Common.Tag;
             html.Append(Plain, $"<tr lang=\"{tag}\"><th scope=\"row\">{Html.Text(page.Kind)}</th><td>{Html.Text((page.Title + " " + page.TitleNote).TrimEnd())}<br>{Html.Text(page.Lead)}</td><td>{string.Join(" · ", links)}</td></tr>\n");
         }
