@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Watersown.Land;
-using Watersown.Quantities;
 using Watersown.Schedule;
 using Watersown.Seed;
 using Watersown.Wording;

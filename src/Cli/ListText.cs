@@ -1,8 +1,7 @@
 using System.Globalization;
 using System.Text;
-using Watersown.Land;
-using Watersown.Schedule.Lists;
 using Watersown.Records.Land;
+using Watersown.Schedule.Lists;
 using Watersown.Wording;
 
 namespace Watersown.Cli;

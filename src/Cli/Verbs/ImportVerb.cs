@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
-using Watersown.Quantities;
 using Watersown.Records;
 using Watersown.Records.Files;
 using Watersown.Records.Land;

@@ -7,16 +7,11 @@ namespace Watersown.Documents.Farms;
 public sealed record FarmContext(DateTimeOffset Clock)
 {
     /// <summary>
-    /// Gives the boundaries of the named file; without it a document that names one is read without boundaries and says so.
+    /// Gives the boundaries of the named file by the code of the field that each belongs to; without it a document that names
+    /// one is read without boundaries and says so.
     /// </summary>
-    public Func<string, Outcome<ImmutableArray<NamedBoundary>>>? Boundaries { get; init; }
+    public Func<Farm, string, Outcome<ImmutableDictionary<string, Boundary>>>? Boundaries { get; init; }
 
     /// <summary>Plan from this moment rather than the document's own.</summary>
     public DateTimeOffset? Now { get; init; }
 }
-
-/// <summary>One boundary of a file, with what it may be known by.</summary>
-/// <param name="Code">Short code of the field; empty where the file has none.</param>
-/// <param name="Name">Name of the field; empty where the file has none.</param>
-/// <param name="Edge">The edge.</param>
-public sealed record NamedBoundary(string Code, string Name, Boundary Edge);

@@ -30,8 +30,4 @@ public static class FarmProblems
     public static ProblemKind NoBoundaryOfField { get; } = new("FARM-007", ProblemWeight.Warn,
         "no boundary was found for {value}. Add them to the file, or go on without.",
         "no se encontró lindero para {value}. Agréguelos al archivo, o siga sin ellos.");
-
-    public static ProblemKind NotFeatures { get; } = new("FARM-008", ProblemWeight.Refuse,
-        "it is neither a GeoJSON Feature nor a FeatureCollection. Give a file of features, each with the field's code or name.",
-        "no es un Feature ni un FeatureCollection de GeoJSON. Entregue un archivo de elementos, cada uno con la clave o el nombre del lote.");
 }

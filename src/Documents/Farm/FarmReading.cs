@@ -53,7 +53,7 @@ public static class FarmReading
         var now = context.Now is { } asked ? reader.Clock.Local(asked) : reader.Moment(facts, "now", "now") ?? reader.Clock.Local(context.Clock);
         var codes = FieldReading.Codes(facts);
         var farm = GroundReading.Farm(facts, codes, now);
-        farm = BoundaryMatching.Apply(farm, facts.Text("boundaries"), context, reader);
+        farm = BoundaryJoining.Apply(farm, facts.Text("boundaries"), context, reader);
         var hours = facts.Thing("flying_hours");
         var bare = new SeasonState
         {

@@ -1,9 +1,7 @@
 using Watersown.Documents.Farms;
-using Watersown.Land;
-using Watersown.Schedule.Lists;
-using Watersown.Quantities;
 using Watersown.Records.Files;
 using Watersown.Schedule;
+using Watersown.Schedule.Lists;
 
 namespace Watersown.Records.Land;
 

@@ -58,50 +58,15 @@ public sealed class BoundaryTests
     }
 
     [Fact]
-    public void Boundaries_of_a_file_go_to_their_fields_by_code_or_name()
+    public void Boundaries_handed_in_go_to_their_fields_but_one_inside_the_document_stays()
     {
-        var read = ReadWith(Collection(Feature("""{ "code": "tg" }"""), Feature("""{ "Name": "SPLIT OAK" }""")));
-        Assert.Empty(read.Problems);
-        Assert.All(read.Value.Farm.Fields, f => Assert.NotNull(f.Boundary));
-    }
-
-    [Fact]
-    public void A_boundary_of_no_field_and_a_field_without_boundary_are_told()
-    {
-        var read = ReadWith(Collection(Feature("""{ "name": "Split Oaks" }""")));
-        Assert.Equal("FARM-006 edges.geojson\nFARM-007 edges.geojson", SmallFarm.Said(read));
-        Assert.Contains("Split Oak?", Wording.Say.Problem(read.Problems[0], Wording.Language.English), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void One_crooked_boundary_does_not_stop_the_farm_or_the_other_boundaries()
-    {
-        var read = ReadWith(Collection(Feature("""{ "code": "TG" }"""), """{ "type": "Feature", "properties": { "code": "SO", "name": "Split Oak" }, "geometry": null }"""));
-        Assert.Empty(read.Refusals);
-        Assert.NotNull(read.Value.Farm.Fields[0].Boundary);
-        Assert.Equal("FARM-007 edges.geojson\nLAND-100 edges.geojson features[1] (Split Oak)", SmallFarm.Said(read));
-    }
-
-    [Fact]
-    public void A_boundary_inside_the_farm_document_is_kept_over_the_file()
-    {
-        var bytes = Encoding.UTF8.GetBytes(Collection(Feature("""{ "code": "TG" }"""), Feature("""{ "code": "SO" }""")));
         var farm = SmallFarm.Json;
         farm["boundaries"] = "edges.geojson";
-        farm["fields"]![0]!["boundary"] = JsonNode.Parse("""{ "type": "Polygon", "coordinates": [ [ [0, 0], [0.01, 0], [0.01, 0.01], [0, 0] ] ] }""");
-        var read = FarmReading.Read(Encoding.UTF8.GetBytes(farm.ToJsonString()), SmallFarm.Context with { Boundaries = name => BoundaryFile.Read(bytes, name) });
-        Assert.Equal(3, read.Value.Farm.Fields[0].Boundary!.Parts[0].Outer.Length);
-    }
-
-    [Theory]
-    [InlineData("[]", "FARM-008 edges.geojson")]
-    [InlineData("""{ "type": "FeatureCollection" }""", "FARM-008 edges.geojson")]
-    [InlineData("""{ "type": "FeatureCollection", "features": [""", "DOC-004 edges.geojson line 1, column 45")]
-    public void A_file_that_holds_no_boundaries_leaves_the_farm_usable(string text, string said)
-    {
-        var read = ReadWith(text);
-        Assert.True(read.HasValue);
-        Assert.Equal(said, SmallFarm.Said(read));
+        farm["fields"]![0]!["boundary"] = JsonNode.Parse(Square);
+        var other = new Boundary([new BoundaryPart([new(39, -122), new(39, -121.99), new(39.01, -121.99)], [])]);
+        var edges = new Dictionary<string, Boundary>(StringComparer.Ordinal) { ["TG"] = other, ["SO"] = other }.ToImmutableDictionary(StringComparer.Ordinal);
+        var read = FarmReading.Read(Encoding.UTF8.GetBytes(farm.ToJsonString()), SmallFarm.Context with { Boundaries = (_, _) => Outcome<ImmutableDictionary<string, Boundary>>.Of(edges) });
+        Assert.Equal("4 3", string.Join(' ', read.Value.Farm.Fields.Select(f => f.Boundary!.Parts[0].Outer.Length)));
     }
 
     [Fact]
@@ -111,17 +76,4 @@ public sealed class BoundaryTests
         Assert.True(read.HasValue);
         Assert.Equal("FARM-005 boundaries", SmallFarm.Said(read));
     }
-
-    private static Outcome<Schedule.SeasonState> ReadWith(string boundaries)
-    {
-        var farm = SmallFarm.Json;
-        farm["boundaries"] = "edges.geojson";
-        return FarmReading.Read(
-            Encoding.UTF8.GetBytes(farm.ToJsonString()),
-            SmallFarm.Context with { Boundaries = name => BoundaryFile.Read(Encoding.UTF8.GetBytes(boundaries), name) });
-    }
-
-    private static string Collection(params string[] features) => $$"""{ "type": "FeatureCollection", "features": [ {{string.Join(',', features)}} ] }""";
-
-    private static string Feature(string properties) => $$"""{ "type": "Feature", "properties": {{properties}}, "geometry": {{Square}} }""";
 }

@@ -1,10 +1,9 @@
 using System.Text;
 using System.Text.Json;
 using Watersown.Farms;
-using Watersown.Land;
-using Watersown.Schedule.Lists;
 using Watersown.Records.Land;
 using Watersown.Schedule;
+using Watersown.Schedule.Lists;
 using Watersown.Wording;
 
 namespace Watersown.Records;
