@@ -1,5 +1,4 @@
 using CsCheck;
-using Watersown.Flight;
 using Watersown.Land;
 using Watersown.Schedule.Sheets;
 using Watersown.Wording;

@@ -1,6 +1,5 @@
 using CsCheck;
 using Watersown.Flight;
-using Watersown.Land;
 using Watersown.Wording;
 
 namespace Watersown.Schedule.Sheets;
