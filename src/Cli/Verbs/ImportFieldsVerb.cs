@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using Watersown.Land;
-using Watersown.Quantities;
 using Watersown.Records.Land;
 using Watersown.Schedule;
 using Watersown.Wording;

@@ -65,11 +65,11 @@ internal static class ImportVerb
         if (edge.InBytes is { } stream)
         {
             var piece = new byte[16_384];
-            while (kept.Length <= ImportList.MaxBytes && await stream.ReadAsync(piece, stop) is var count and > 0) kept.Write(piece, 0, count);
+            while (kept.Length <= ImportList.MaxBytes && await stream.ReadAsync(piece, stop) is var count and > 0) await kept.WriteAsync(piece.AsMemory(0, count), stop);
         }
         else
         {
-            kept.Write(Encoding.UTF8.GetBytes(await edge.In.ReadToEndAsync(stop)));
+            await kept.WriteAsync(Encoding.UTF8.GetBytes(await edge.In.ReadToEndAsync(stop)), stop);
         }
 
         return kept.Length <= ImportList.MaxBytes

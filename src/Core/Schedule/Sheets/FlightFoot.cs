@@ -15,8 +15,8 @@ internal static class FlightFoot
     public static ImmutableArray<Block> TightBlocks(SeasonPlan plan, FlightSheet sheet, Telling tell) =>
         [Heading(plan, tell), new Block.Paragraph([.. sheet.Hazards.SelectMany(h => Said(h, tell)), .. Wires(sheet, tell)]), .. Close(sheet, tell)];
 
-    private static Block Heading(SeasonPlan plan, Telling tell) =>
-        new Block.Heading(Template.Fill(tell.Words.Flight.Hazards, ("day", tell.ShortDay(plan.State.Now))));
+    private static Block.Heading Heading(SeasonPlan plan, Telling tell) =>
+        new(Template.Fill(tell.Words.Flight.Hazards, ("day", tell.ShortDay(plan.State.Now))));
 
     private static ImmutableArray<Block> Close(FlightSheet sheet, Telling tell)
     {

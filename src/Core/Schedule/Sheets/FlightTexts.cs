@@ -1,5 +1,4 @@
 using Watersown.Flight;
-using Watersown.Land;
 using Watersown.Wording;
 
 namespace Watersown.Schedule.Sheets;

@@ -1,4 +1,3 @@
-using Watersown.Land;
 using Watersown.Wording;
 
 namespace Watersown.Schedule.Sheets;

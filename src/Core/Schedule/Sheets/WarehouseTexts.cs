@@ -43,10 +43,10 @@ internal static class WarehouseTexts
         }
     }
 
-    private static IEnumerable<string> Holds(IEnumerable<SeedJob> jobs, Telling tell) =>
+    private static ImmutableArray<string> Holds(IEnumerable<SeedJob> jobs, Telling tell) =>
         ShortText.Spread(tell.Words.Text.HoldHead, jobs.Select(j => j.Batch ?? string.Join('/', j.Fields)), ", ", tell.Words.Text.HoldTail);
 
-    private static IEnumerable<string> Lost(SeasonPlan plan, Telling tell) =>
+    private static ImmutableArray<string> Lost(SeasonPlan plan, Telling tell) =>
         ShortText.Spread(tell.Words.Text.LostHead, plan.LostBatches, ", ", tell.Words.Text.LostTail);
 
     private static string Seed(SeedJob job) => string.Join(' ', new[] { job.Lot ?? job.Variety, job.Batch }.Where(w => w is not null));

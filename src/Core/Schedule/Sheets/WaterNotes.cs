@@ -10,13 +10,13 @@ internal static class WaterNotes
     public static IEnumerable<Block> Blocks(WaterSheet sheet, Telling tell)
     {
         var fields = sheet.Routes.SelectMany(r => r.Stops).Concat(sheet.Loose).Select(s => s.Field).Concat(sheet.NoSpill).DistinctBy(f => f.Code, StringComparer.Ordinal);
-        var notes = fields.Select(f => (Field: f, Runs: Notes(f, tell).ToList())).Where(n => n.Runs.Count > 0).ToList();
+        var notes = fields.Select(f => (Field: f, Runs: Notes(f, tell))).Where(n => n.Runs.Count > 0).ToList();
         if (notes.Count == 0) yield break;
         yield return new Block.Heading(tell.Words.Water.Notes);
         foreach (var (field, runs) in notes) yield return new Block.Paragraph([new Run(Telling.Name(field) + ": ", Bold: true), .. runs]);
     }
 
-    private static IEnumerable<Run> Notes(Field field, Telling tell)
+    private static List<Run> Notes(Field field, Telling tell)
     {
         var runs = new List<Run>();
         void Add(params ReadOnlySpan<Run> more)

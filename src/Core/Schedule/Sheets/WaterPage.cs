@@ -1,4 +1,3 @@
-using Watersown.Land;
 using Watersown.Water;
 using Watersown.Wording;
 

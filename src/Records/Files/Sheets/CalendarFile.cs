@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
