@@ -20,9 +20,9 @@ internal static class SheetsVerb
         var field = new Option<string?>("--field") { Description = "Only the flight sheets of one field, by code." };
         var person = new Option<string?>("--person") { Description = "Only what one person needs, by name." };
         var language = new Option<string?>("--lang") { Description = "en or es, whatever people speak." };
-        language.AcceptOnlyFromAmong("en", "es");
+        OneOf(language, "en", "es");
         var only = new Option<string?>("--only") { Description = "Only one form: html, pdf, texts or calendar." };
-        only.AcceptOnlyFromAmong("html", "pdf", "texts", "calendar");
+        OneOf(only, "html", "pdf", "texts", "calendar");
         var seconds = new Option<double>("--seconds") { Description = "How long to search for the plan.", DefaultValueFactory = _ => 5 };
         seconds.Validators.Add(r =>
         {
@@ -68,6 +68,12 @@ internal static class SheetsVerb
         given.AddError($"--day '{text}' is not a day. Give one such as 2026-05-09.");
         return null;
     }
+
+    // One line for a wrong word, as for every other fault.
+    private static void OneOf(Option<string?> option, params ImmutableArray<string> words) => option.Validators.Add(r =>
+    {
+        if (r.GetValueOrDefault<string?>() is { } given && !words.Contains(given, StringComparer.Ordinal)) r.AddError($"{option.Name} '{given}' is not one of {string.Join(", ", words)}. Give one of them.");
+    });
 
     private static Language? LanguageOf(string? tag) => tag switch
     {

@@ -11,7 +11,7 @@ public sealed record DaySheet
     /// <summary>Fields sown, full and filling, and all of them.</summary>
     public required (int Sown, int Full, int Filling, int All) Fields { get; init; }
 
-    /// <summary>Decisions whose last safe moment falls on the day or the night after, soonest first.</summary>
+    /// <summary>Decisions whose last safe moment falls on the day or before eight the next morning, soonest first.</summary>
     public required ImmutableArray<Decision> Decisions { get; init; }
 
     /// <summary>Decisions of the next days that the sheet leaves to the calendar, and the moment they run to.</summary>
@@ -49,7 +49,7 @@ public static class DaySheets
     public static DaySheet Of(SeasonPlan plan, DateOnly day)
     {
         var state = plan.State;
-        DateTimeOffset from = FarmTime.Midnight(state, day), until = from.AddHours(30), later = from.AddDays(4);
+        DateTimeOffset from = FarmTime.Midnight(state, day), until = from.AddHours(32), later = from.AddDays(4);
         var due = plan.Decisions.Where(d => d.By >= from).OrderBy(d => d.By).ToList();
         return new DaySheet
         {

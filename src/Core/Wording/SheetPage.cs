@@ -83,7 +83,7 @@ public abstract record Block
     /// <param name="Least">Least height worth printing, points.</param>
     /// <param name="Most">Greatest height of use, points.</param>
     public sealed record Picture(
-        Func<double, double, Drawing> Draw,
+        [property: PlainNumber("width and height in points of paper")] Func<double, double, Drawing> Draw,
         [property: PlainNumber("points of paper")] double Least,
         [property: PlainNumber("points of paper")] double Most) : Block;
 

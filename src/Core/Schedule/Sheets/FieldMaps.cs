@@ -7,6 +7,7 @@ namespace Watersown.Schedule.Sheets;
 public static class FieldMaps
 {
     /// <summary>The map of a field; none where neither its edge nor its middle is known.</summary>
+    [Source(nameof(Sources.WidthTheorem), "extent along and across the run wished")]
     public static FieldMap? Of(Field field, Aeroplane aeroplane, FieldPlace place)
     {
         if (place.Plane is not { } plane) return null;

@@ -8,6 +8,7 @@ namespace Watersown.Schedule.Sheets;
 public static class FlightSheets
 {
     /// <summary>One sheet for each flight still to come, in the plan's order.</summary>
+    [Source(nameof(Sources.Arithmetic), "loads and flying time of the flight's own seed and land")]
     public static ImmutableArray<FlightSheet> Of(SeasonPlan plan)
     {
         var flights = plan.Tasks.Where(t => t.Kind == PlanTaskKind.Sow && !t.Fixed).ToImmutableArray();

@@ -27,6 +27,7 @@ public static class SeedSheets
     }
 
     /// <summary>Every batch of the plan still to be handled, in order of going under water.</summary>
+    [Source(nameof(Sources.MassBalance), "wet weight from the best factor at hand")]
     public static ImmutableArray<SeedJob> All(SeasonPlan plan)
     {
         // Seed of one batch for several fields is one soak; seed with no batch yet is a job of its own for each flight.

@@ -20,6 +20,7 @@ public static class SeedTimes
     }
 
     /// <summary>The batch of a step; none for seed that has not been called yet, whatever name the plan gives it.</summary>
+    [Source(nameof(Sources.FarmRecord), "by its code")]
     public static SoakBatch? BatchOf(SeasonPlan plan, PlanTask task) => plan.State.Batches.FirstOrDefault(b => b.Code == task.Batch);
 
     /// <summary>Last moment to sow a batch that is already off the water.</summary>

@@ -12,8 +12,10 @@ public sealed class Telling
 {
     private static readonly CultureInfo Plain = CultureInfo.InvariantCulture;
 
+    private readonly DateTimeOffset now;
+
     public Telling(SeasonState state, Language language) =>
-        (Words, Metric, Offset) = (Words.In(language), state.Farm.Units == UnitSystem.Metric, state.Offset);
+        (Words, Metric, Offset, now) = (Words.In(language), state.Farm.Units == UnitSystem.Metric, state.Offset, state.Now);
 
     public Words Words { get; }
 
@@ -102,8 +104,10 @@ public sealed class Telling
     /// <summary><c>Fri 8 May 06:30</c>.</summary>
     public string Moment(DateTimeOffset moment) => ShortDay(moment) + " " + Clock(moment);
 
-    /// <summary><c>Fri 06:30</c>, for moments of this week.</summary>
-    public string NearMoment(DateTimeOffset moment) => Common.ShortDays[(int)Day(moment).DayOfWeek] + " " + Clock(moment);
+    /// <summary><c>Fri 06:30</c> where the weekday is enough, otherwise with the date.</summary>
+    public string NearMoment(DateTimeOffset moment) => Math.Abs(Day(moment).DayNumber - Day(now).DayNumber) < 6
+        ? Common.ShortDays[(int)Day(moment).DayOfWeek] + " " + Clock(moment)
+        : Moment(moment);
 
     /// <summary>For a text message: <c>Sat 5/9</c> in English and US units, otherwise <c>Sat 9 May</c>.</summary>
     public string TextDay(DateOnly day) => Metric || Words == Words.Spanish

@@ -29,6 +29,7 @@ public static class WaterSheets
     }
 
     /// <summary>Every change of an ordered source in the plan, by the moment it must be sent.</summary>
+    [Source(nameof(Sources.Arithmetic), "change of flow less the notice")]
     public static ImmutableArray<WaterChange> Changes(SeasonPlan plan)
     {
         var changes = ImmutableArray.CreateBuilder<WaterChange>();

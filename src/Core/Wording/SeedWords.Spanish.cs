@@ -35,7 +35,6 @@ public sealed partial record SeedWords
         UnderWater = "Horas en agua",
         State = "Estado",
         Hold = "NO escurrir aún",
-        Drained = "escurrida {when}",
         Leaves = "Sale",
         AtStrip = "En pista",
         UseBy = "Usar antes",

@@ -14,7 +14,6 @@ public sealed partial record CommonWords
         Made = "made {when}",
         Folio = "Page {page} of {pages}",
         GoesOn = "This sheet goes on: page {page} of {pages}.",
-        And = "and",
         Dry = "dry",
         Wet = "wet",
         Acres = "ac",

@@ -18,7 +18,7 @@ public sealed partial record MapWords
         Sown = "sembrado",
         Full = "lleno",
         Filling = "llenándose",
-        DryGround = "en seco",
+        DryGround = "sin agua",
         NotTold = "sin dato",
         HasHole = "En gris dentro del campo: no se siembra.",
         LeveesUnknown = "{n} cuadros, bordos sin dibujar.",

@@ -65,8 +65,6 @@ public sealed partial record SeedWords
 
     public required string Hold { get; init; }
 
-    public required string Drained { get; init; }
-
     public required string Leaves { get; init; }
 
     public required string AtStrip { get; init; }

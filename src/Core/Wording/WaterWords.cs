@@ -31,8 +31,6 @@ public sealed partial record WaterWords
 
     public required string HoldSown { get; init; }
 
-    public required string SowNote { get; init; }
-
     public required string Checks { get; init; }
 
     public required string OfChecks { get; init; }
@@ -60,8 +58,6 @@ public sealed partial record WaterWords
     public required string Between { get; init; }
 
     public required string DrainBox { get; init; }
-
-    public required string Inlets { get; init; }
 
     public required string DrainsTo { get; init; }
 

@@ -14,7 +14,6 @@ public sealed partial record CommonWords
         Made = "hecho el {when}",
         Folio = "Página {page} de {pages}",
         GoesOn = "Esta hoja sigue: página {page} de {pages}.",
-        And = "y",
         Dry = "en seco",
         Wet = "en mojado",
         Acres = "ac",

@@ -23,8 +23,6 @@ public sealed partial record CommonWords
 
     public required string GoesOn { get; init; }
 
-    public required string And { get; init; }
-
     public required string Dry { get; init; }
 
     public required string Wet { get; init; }

@@ -35,7 +35,6 @@ public sealed partial record SeedWords
         UnderWater = "Hours in water by then",
         State = "State",
         Hold = "HOLD until we call",
-        Drained = "drained {when}",
         Leaves = "Leaves",
         AtStrip = "At strip",
         UseBy = "Use by",
