@@ -28,7 +28,7 @@ public static class DayPage
         };
     }
 
-    /// <summary>The same day as sheets of one page each: what to decide, whom to call, which mornings, what is in the way.</summary>
+    /// <summary>The same day as sheets of one page each: what to decide, wind and seed, whom to call, which mornings, what is in the way.</summary>
     public static IEnumerable<SheetPage> Pages(SeasonPlan plan, DaySheet sheet, Language language)
     {
         var whole = Of(plan, sheet, language);
@@ -36,8 +36,9 @@ public static class DayPage
         (string Name, ImmutableArray<Block> Blocks)[] parts =
         [
             (string.Empty, [.. DayDecisions.Blocks(sheet, tell)]),
-            ("-calls", [.. DaySky.Seed(plan, sheet, tell), .. Calls(sheet, tell)]),
-            ("-mornings", [.. DaySky.Wind(plan, sheet, tell), .. DayBoard.Blocks(sheet, tell)]),
+            ("-wind-and-seed", [.. DaySky.Wind(plan, sheet, tell), .. DaySky.Seed(plan, sheet, tell)]),
+            ("-calls", [.. Calls(sheet, tell)]),
+            ("-mornings", [.. DayBoard.Blocks(sheet, tell)]),
             ("-in-the-way", [.. Conflicts(sheet, tell), new Block.Paragraph([new Run(tell.Words.Day.Derived)])]),
         ];
         foreach (var (name, blocks) in parts.Where(p => !p.Blocks.IsEmpty)) yield return whole with { Key = whole.Key + name, Arrangements = [blocks] };
