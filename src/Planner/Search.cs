@@ -16,7 +16,7 @@ internal sealed class Search(Instance instance, PlanOptions options, Action<Plan
     private readonly Lock door = new();
     private Solution? best;
     private long bestCost = long.MaxValue;
-    private long bound;
+    private long bound = QuickBound.Of(instance);
 
     public TimeSpan Elapsed => watch.Elapsed;
 

@@ -69,7 +69,7 @@ internal static class ImportVerb
         }
         else
         {
-            kept.Write(Encoding.UTF8.GetBytes(await edge.In.ReadToEndAsync(stop)));
+            await kept.WriteAsync(Encoding.UTF8.GetBytes(await edge.In.ReadToEndAsync(stop)), stop);
         }
 
         return kept.Length <= ImportList.MaxBytes

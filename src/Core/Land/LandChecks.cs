@@ -37,8 +37,8 @@ public static class LandChecks
     {
         if (value.Length == 0 || known.Contains(value, StringComparer.Ordinal)) return null;
         var nearest = Nearest.Of(value, known);
-        var named = known.Count is > 0 and <= 12 ? what + " (" + string.Join(", ", known) + ")" : what;
-        return LandProblems.NoSuch.At(where, ("value", value), ("known", named), ("nearest", nearest is null ? string.Empty : " " + nearest + "?"));
+        var listed = known.Count is > 0 and <= 12 ? " (" + string.Join(", ", known) + ")" : string.Empty;
+        return LandProblems.NoSuch.At(where, ("value", value), ("known", what + listed), ("known:es", "los del rancho" + listed), ("nearest", nearest is null ? string.Empty : " " + nearest + "?"));
     }
 
     private static void Unique(IEnumerable<string> names, string list, string key, ProblemKind kind, ImmutableArray<Problem>.Builder problems)

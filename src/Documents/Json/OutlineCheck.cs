@@ -52,7 +52,7 @@ public sealed class OutlineCheck
                 problems.AddRange(BoundaryReading.Read(JsonFacts.DatumOf(value), Place.Named(path, name)).Problems);
                 return;
             default:
-                problems.Add(JsonProblems.WrongSort.At(Place.Named(path, name), ("value", Shown(value)), ("wanted", Wanted(outline))));
+                problems.Add(JsonProblems.WrongSort.At(Place.Named(path, name), ("value", OutlineWords.Shown(value)), ("wanted", OutlineWords.Wanted(outline)), ("wanted:es", OutlineWords.WantedSpanish(outline))));
                 return;
         }
     }
@@ -76,14 +76,14 @@ public sealed class OutlineCheck
         }
 
         foreach (var key in thing.Keys.Where(k => k.Required && !seen.Contains(k.Name)))
-            problems.Add(JsonProblems.Missing.At(Place.Named(path.Length == 0 ? key.Name : path + "." + key.Name, name), ("meaning", key.Meaning)));
+            problems.Add(JsonProblems.Missing.At(Place.Named(path.Length == 0 ? key.Name : path + "." + key.Name, name), ("meaning", key.Meaning), ("meaning:es", OutlineWords.KeySpanish(key.Name))));
         if (!thing.ExactlyOne.IsEmpty) CheckOne(thing, [.. thing.ExactlyOne.Where(seen.Contains)], path, name);
     }
 
     private void CheckOne(Outline.Thing thing, ImmutableArray<string> given, string path, string name)
     {
         var all = string.Join(" and ", thing.ExactlyOne);
-        if (given.IsEmpty) problems.Add(JsonProblems.NoneGiven.At(Place.Named(path + "." + thing.ExactlyOne[0], name), ("limit", all), ("meaning", thing.Keys.First(k => k.Name == thing.ExactlyOne[0]).Meaning)));
+        if (given.IsEmpty) problems.Add(JsonProblems.NoneGiven.At(Place.Named(path + "." + thing.ExactlyOne[0], name), ("limit", all), ("meaning", thing.Keys.First(k => k.Name == thing.ExactlyOne[0]).Meaning), ("meaning:es", OutlineWords.KeySpanish(thing.ExactlyOne[0]))));
         if (given.Length > 1) problems.Add(JsonProblems.MoreThanOne.At(Place.Named(path + "." + given[^1], name), ("value", string.Join(" and ", given))));
     }
 
@@ -108,7 +108,7 @@ public sealed class OutlineCheck
     {
         var where = Place.Named(path, name);
         if (JsonFacts.NumberOf(value) is not { } figure || (number.Limit.Whole && figure != Math.Floor(figure)))
-            problems.Add(JsonProblems.WrongSort.At(where, ("value", Shown(value)), ("wanted", Wanted(number))));
+            problems.Add(JsonProblems.WrongSort.At(where, ("value", OutlineWords.Shown(value)), ("wanted", OutlineWords.Wanted(number)), ("wanted:es", OutlineWords.WantedSpanish(number))));
         else if (number.Limit.Judge(figure, where) is { } problem)
             problems.Add(problem);
     }
@@ -124,7 +124,7 @@ public sealed class OutlineCheck
     private void VisitWord(string value, Outline.Word word, string path, string name)
     {
         if (!word.Choices.Contains(value, StringComparer.Ordinal))
-            problems.Add(JsonProblems.NotAWord.At(Place.Named(path, name), ("value", Cut(value)), ("limit", string.Join(", ", word.Choices)), ("nearest", Meant(value, word.Choices))));
+            problems.Add(JsonProblems.NotAWord.At(Place.Named(path, name), ("value", OutlineWords.Cut(value)), ("limit", string.Join(", ", word.Choices)), ("nearest", Meant(value, word.Choices))));
     }
 
     private static string Meant(string word, IEnumerable<string> known) => Nearest.Of(word, known) is { } near ? " '" + near + "'?" : string.Empty;
@@ -134,40 +134,9 @@ public sealed class OutlineCheck
     {
         foreach (var key in (ReadOnlySpan<string>)["name", "code"])
         {
-            if (value.TryGetProperty(key, out var found) && found.ValueKind == JsonValueKind.String && found.GetString() is { Length: > 0 } text) return Cut(text);
+            if (value.TryGetProperty(key, out var found) && found.ValueKind == JsonValueKind.String && found.GetString() is { Length: > 0 } text) return OutlineWords.Cut(text);
         }
 
         return null;
     }
-
-    private static string Shown(JsonElement value) => value.ValueKind switch
-    {
-        JsonValueKind.String => "'" + Cut(value.GetString()!) + "'",
-        JsonValueKind.Object => "a thing in { }",
-        JsonValueKind.Array => "a list in [ ]",
-        JsonValueKind.Number => Cut(value.GetRawText()),
-        JsonValueKind.True => "true",
-        JsonValueKind.False => "false",
-        _ => "null",
-    };
-
-    private static string Cut(string text) => text.Length <= 40 ? text : text[..40] + "…";
-
-    private static string Wanted(Outline outline) => outline switch
-    {
-        Outline.Number { Limit: { Whole: true } limit } => "a whole number" + Unit(limit),
-        Outline.Number { Limit: { } limit } => "a number" + Unit(limit),
-        Outline.Text => "a text in quotes",
-        Outline.Word word => "one of " + string.Join(", ", word.Choices),
-        Outline.Flag => "true or false",
-        Outline.Day => "a day such as \"2026-05-08\"",
-        Outline.Hour => "an hour such as \"07:00\"",
-        Outline.Moment => "a moment such as \"2026-05-08T04:50\"",
-        Outline.Geometry => "a GeoJSON Polygon or MultiPolygon",
-        Outline.Several => "a list in [ ]",
-        Outline.Thing => "a thing in { }",
-        _ => throw new System.Diagnostics.UnreachableException(),
-    };
-
-    private static string Unit(Limit limit) => limit.Unit.Length == 0 ? string.Empty : " (" + limit.Unit + ")";
 }

@@ -83,6 +83,12 @@ public sealed class FarmReadingTests
         Assert.True(SmallFarm.WithField(key, json).Problems.Select(p => Say.Problem(p, Language.English)).Contains(sentence, StringComparer.Ordinal), SmallFarm.Said(SmallFarm.WithField(key, json)));
 
     [Theory]
+    [InlineData("net_ac", "\"x\"", "DOC-010 · fields[0].net_ac (Two Gates): 'x' no es un número (ac). Escriba un número (ac), o quite la clave si no se sabe.")]
+    [InlineData("soil", "\"HC\"", "LAND-011 · fields[0].soil (Two Gates): 'HC' no es ninguno de los del rancho. Corríjalo, o agréguelo al rancho.")]
+    public void It_is_told_in_Spanish_too(string key, string json, string sentence) =>
+        Assert.Equal(sentence, Say.Problem(Assert.Single(SmallFarm.WithField(key, json).Problems), Language.Spanish));
+
+    [Theory]
     [InlineData("", "DOC-001 ")]
     [InlineData(" \n\t", "DOC-001 ")]
     [InlineData("{", "DOC-004 line 1, column 2")]

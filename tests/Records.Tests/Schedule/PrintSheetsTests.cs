@@ -19,7 +19,7 @@ public sealed class PrintSheetsTests : IDisposable
         var printed = Print(new SheetChoice()).Value;
         var files = Directory.GetFiles(Folder).Select(f => Path.GetFileName(f)).ToList();
         Assert.Equal(printed.Files.Append(".watersown-sheets").Order(StringComparer.Ordinal), files.Order(StringComparer.Ordinal));
-        Assert.Equal(27, printed.Sheets);
+        Assert.Equal(31, printed.Sheets);
         var index = File.ReadAllText(Path.Combine(Folder, "index.html"));
         foreach (var file in printed.Files.Where(f => f != "index.html")) Assert.Contains($"href=\"{file}\"", index, StringComparison.Ordinal);
         Assert.Equal([Folder], Directory.GetFileSystemEntries(place)); // nothing left beside it

@@ -25,8 +25,10 @@ internal static class ListColumns
 
     private static void Say(ImmutableArray<UnderstoodColumn>.Builder columns, ImmutableArray<Problem>.Builder problems)
     {
-        var guessed = columns.Where(c => c.Guessed).Select(c => ColumnName(c.Index, c.Heading) + " " + ListWords.Called(c.Meaning!.Value)).ToList();
-        if (guessed.Count > 0) problems.Add(ListProblems.ColumnGuessed.At(string.Empty, ("value", string.Join(", ", guessed))));
+        string Told(Func<ListColumn, string> called) =>
+            string.Join(", ", columns.Where(c => c.Guessed).Select(c => (c.Index + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + " " + called(c.Meaning!.Value)));
+        if (columns.Any(c => c.Guessed))
+            problems.Add(ListProblems.ColumnGuessed.At(string.Empty, ("value", Told(ListWords.Called)), ("value:es", Told(ListWords.CalledSpanish))));
         var unused = columns.Where(c => c.Meaning is null && c.Heading.Length > 0).Select(c => "'" + ListReading.Cut(c.Heading) + "'").ToList();
         if (unused.Count > 0) problems.Add(ListProblems.HeadingNotUsed.At(string.Empty, ("value", string.Join(", ", unused)), ("limit", ListHeadings.Examples)));
     }
@@ -75,7 +77,7 @@ internal static class ListColumns
             }
             else if (off == 0)
             {
-                problems.Add(ListProblems.SameMeaning.At("line " + line.ToString(System.Globalization.CultureInfo.InvariantCulture), ("value", headings[other.Value]), ("other", headings[index]), ("meaning", ListWords.Called(meaning))));
+                problems.Add(ListProblems.SameMeaning.At("line " + line.ToString(System.Globalization.CultureInfo.InvariantCulture), ("value", headings[other.Value]), ("other", headings[index]), ("meaning", ListWords.Called(meaning)), ("meaning:es", ListWords.CalledSpanish(meaning))));
                 taken.Add(index, meaning);
             }
         }

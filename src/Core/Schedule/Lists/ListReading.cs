@@ -211,10 +211,10 @@ internal sealed class ListLines(ImmutableArray<UnderstoodColumn> columns, SeedRa
     }
 
     private Problem NotANumber(ListRow row, ListColumn column, string where) => ListProblems.NotANumber.At(where,
-        ("value", ListReading.Cut(Cell(row, column))), ("meaning", ListWords.Called(column)), ("limit", column == ListColumn.Checks ? "6" : "142"));
+        ("value", ListReading.Cut(Cell(row, column))), ("meaning", ListWords.Called(column)), ("meaning:es", ListWords.CalledSpanish(column)), ("limit", column == ListColumn.Checks ? "6" : "142"));
 
     private Problem Unknown(ListRow row, ListColumn column, string units, string where) => ListProblems.UnknownUnit.At(where,
-        ("value", ListReading.Cut(Cell(row, column))), ("meaning", ListWords.Called(column)), ("limit", units));
+        ("value", ListReading.Cut(Cell(row, column))), ("meaning", ListWords.Called(column)), ("meaning:es", ListWords.CalledSpanish(column)), ("limit", units));
 
     private string HeadingUnit(ListColumn column) => columns.FirstOrDefault(c => c.Meaning == column) is { } found ? ListUnits.OfHeading(found.Heading) : string.Empty;
 

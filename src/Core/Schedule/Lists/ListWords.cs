@@ -18,4 +18,20 @@ public static class ListWords
         ListColumn.Stage => "how far it has come",
         _ => throw new System.Diagnostics.UnreachableException(),
     };
+
+    /// <summary>The same for people who read Spanish.</summary>
+    public static string CalledSpanish(ListColumn meaning) => meaning switch
+    {
+        ListColumn.Name => "el nombre",
+        ListColumn.Code => "la clave corta",
+        ListColumn.Net => "acres netos",
+        ListColumn.Gross => "acres brutos",
+        ListColumn.Certified => "acres certificados",
+        ListColumn.Checks => "melgas",
+        ListColumn.Rate => "lb de semilla seca por acre",
+        ListColumn.DryPounds => "lb de semilla seca del lote",
+        ListColumn.Variety => "la variedad",
+        ListColumn.Stage => "qué tan adelantado va",
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
 }

@@ -5,6 +5,9 @@ namespace Watersown.Schedule.Sheets;
 /// <summary>The decisions of a day, soonest first, each with what waiting costs.</summary>
 internal static class DayDecisions
 {
+    // What one page holds; the rest is counted below it and stands in the calendar.
+    private const int Most = 11;
+
     public static IEnumerable<Block> Blocks(DaySheet sheet, Telling tell)
     {
         var words = tell.Words.Day;
@@ -14,11 +17,12 @@ internal static class DayDecisions
         {
             yield return new Block.Grid(words.Decide,
                 [new Column(words.By), new Column(words.What), new Column(words.Who) { Most = 66 }, new Column(words.IfYouWait), new Column(words.DecidedTick, Setting.Center)],
-                [.. sheet.Decisions.Select(d => (ImmutableArray<Cell>)[Cell.Strong(tell.NearMoment(d.By)), Cell.Of([.. What(d, tell)]), Cell.Of(d.Who), Cell.Of([.. Cost(d, words)]), Cell.Box])]);
+                [.. sheet.Decisions.Take(Most).Select(d => (ImmutableArray<Cell>)[Cell.Strong(tell.NearMoment(d.By)), Cell.Of([.. What(d, tell)]), Cell.Of(d.Who), Cell.Of([.. Cost(d, words)]), Cell.Box])]);
         }
 
-        if (sheet.Later.Count > 0)
-            yield return new Block.Paragraph([new Run(Template.Fill(words.MoreDecisions, ("n", Telling.Count(sheet.Later.Count)), ("when", tell.ShortDay(sheet.Later.Until))))]);
+        var more = sheet.Later.Count + Math.Max(0, sheet.Decisions.Length - Most);
+        if (more > 0)
+            yield return new Block.Paragraph([new Run(Template.Fill(words.MoreDecisions, ("n", Telling.Count(more)), ("when", tell.ShortDay(sheet.Later.Until))))]);
     }
 
     /// <summary>Words of the planner, which speaks English.</summary>

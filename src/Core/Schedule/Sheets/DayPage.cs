@@ -28,6 +28,22 @@ public static class DayPage
         };
     }
 
+    /// <summary>The same day as sheets of one page each: what to decide, wind and seed, whom to call, which mornings, what is in the way.</summary>
+    public static IEnumerable<SheetPage> Pages(SeasonPlan plan, DaySheet sheet, Language language)
+    {
+        var whole = Of(plan, sheet, language);
+        var tell = new Telling(plan.State, language);
+        (string Name, ImmutableArray<Block> Blocks)[] parts =
+        [
+            (string.Empty, [.. DayDecisions.Blocks(sheet, tell)]),
+            ("-wind-and-seed", [.. DaySky.Wind(plan, sheet, tell), .. DaySky.Seed(plan, sheet, tell)]),
+            ("-calls", [.. Calls(sheet, tell)]),
+            ("-mornings", [.. DayBoard.Blocks(sheet, tell)]),
+            ("-in-the-way", [.. Conflicts(sheet, tell), new Block.Paragraph([new Run(tell.Words.Day.Derived)])]),
+        ];
+        foreach (var (name, blocks) in parts.Where(p => !p.Blocks.IsEmpty)) yield return whole with { Key = whole.Key + name, Arrangements = [blocks] };
+    }
+
     private static IEnumerable<Block> Calls(DaySheet sheet, Telling tell)
     {
         var words = tell.Words.Day;

@@ -72,7 +72,7 @@ public sealed record SheetSet(DateOnly Day, ImmutableArray<SheetPage> Pages, Imm
 
         if (choice.Field is null && Wanted())
         {
-            foreach (var language in For(CrewRole.Grower)) yield return DayPage.Of(plan, DaySheets.Of(plan, day), language);
+            foreach (var page in For(CrewRole.Grower).SelectMany(language => DayPage.Pages(plan, DaySheets.Of(plan, day), language))) yield return page;
         }
 
         if (Wanted(CrewRole.Pilot, CrewRole.Loader, CrewRole.Dispatcher))

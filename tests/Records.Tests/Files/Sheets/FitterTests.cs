@@ -1,3 +1,5 @@
+using Watersown.Schedule;
+using Watersown.Schedule.Sheets;
 using Watersown.Wording;
 
 namespace Watersown.Records.Files.Sheets;
@@ -26,7 +28,7 @@ public sealed class FitterTests
     [Fact]
     public void A_sheet_too_long_for_a_page_goes_on_says_so_and_loses_no_line()
     {
-        var page = PrintedPages.All.Single(p => p.Key == "day-2026-05-08-en");
+        var page = DayPage.Of(PlannedMorning.Plan(), DaySheets.Of(PlannedMorning.Plan(), new DateOnly(2026, 5, 8)), Language.English);
         var sheet = Fitter.Fit(page);
         Assert.True(sheet.Pages.Length > 1);
         Assert.Equal("Page 1 of " + sheet.Pages.Length, sheet.Folio(0));
@@ -36,6 +38,10 @@ public sealed class FitterTests
         var asked = page.Arrangements[^1].OfType<Block.Grid>().SelectMany(g => g.Rows).Select(r => string.Join('|', r.Select(c => PageText.Said(c.Runs)))).ToList();
         Assert.Equal(asked, printed);
     }
+
+    [Fact]
+    public void Every_sheet_that_somebody_carries_is_one_page() =>
+        Assert.All(PrintedPages.All.Where(p => !p.Key.Contains("in-the-way", StringComparison.Ordinal)), p => Assert.Single(Fitter.Fit(p).Pages));
 
     [Fact]
     public void A_long_table_is_cut_between_rows_under_a_head_of_its_own()
