@@ -76,7 +76,9 @@ internal static class FlightFoot
     private static IEnumerable<Run> Wires(FlightSheet sheet, Telling tell)
     {
         var words = tell.Words.Flight;
-        yield return new Run(sheet.Hazards.Any(h => h.Hazard.Kind == HazardKind.Wire) ? words.SomeWires : words.NoWires, Bold: true);
+
+        // A pole carries a wire, whatever the farm called it.
+        yield return new Run(sheet.Hazards.Any(h => h.Hazard.Kind is HazardKind.Wire or HazardKind.Pole) ? words.SomeWires : words.NoWires, Bold: true);
         if (sheet.HazardsElsewhere > 0) yield return new Run(" " + Template.Fill(words.Farther, ("n", Telling.Count(sheet.HazardsElsewhere))));
     }
 }

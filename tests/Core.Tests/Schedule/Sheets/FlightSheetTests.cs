@@ -82,6 +82,7 @@ public sealed class FlightSheetTests
         var sheet = FlightSheets.Of(plan with { State = plan.State with { Farm = farm } }).Single(f => f.Field.Code == "S2");
         Assert.True(sheet.Hazards.Single().Inside);
         Assert.Contains("in the field", Text(sheet, Language.English), StringComparison.Ordinal);
+        Assert.Contains("Wires: more may stand than the farm has marked.", Text(sheet, Language.English), StringComparison.Ordinal); // a pole carries a wire
     }
 
     [Fact]
