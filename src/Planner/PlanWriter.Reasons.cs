@@ -52,8 +52,8 @@ internal sealed partial class PlanWriter
             .Given("V", "water to wet the soil and stand over it", water.Job.Fill.Feet, "ft", soil)
             .Given("m", "lost from wet ground", water.Job.Loss.FeetPerDay, "ft/day", "evaporation and " + soil)
             .Given("S", "water given to it", supply.AcreFeetPerDay, "ac-ft/day", "plan")
-            .Step("t", "time to fill", time.TotalDays, "d", "(V / m) ln((S - m A0) / (S - m A1))", Sources.MassBalance)
-            .Step("h", "held with, once full", water.Holding.CubicFeetPerSecond, "cfs", "m A1 / 1.983471", Sources.MassBalance);
+            .Step("t", "time to fill", time.TotalDays, "d", "(V / m) ln((S - m A0) / (S - m A1))", Sources.WaterBalance)
+            .Step("h", "held with, once full", water.Holding.CubicFeetPerSecond, "cfs", "m A1 / 1.983471", Sources.WaterBalance);
     }
 
     private Working SeedWorking(FieldItem field)

@@ -33,8 +33,8 @@ public static partial class Conflicts
                     .Given("A", "acres", acres.Acres, "ac", Block(group.Fields))
                     .Given("m", "lost from wet ground, mean of its soils", loss.InchesPerDay, "in/day", "evaporation and soils")
                     .Given("S", "its own sources together", gives.CubicFeetPerSecond, "cfs", string.Join(", ", own.Select(s => s.Code)))
-                    .Step("H", "held with, once full", takes.CubicFeetPerSecond, "cfs", "m A / 12 / 1.983471", Sources.MassBalance)
-                    .Step("As", "acres at which filling stops", stall.Acres, "ac", "S / m", Sources.MassBalance),
+                    .Step("H", "held with, once full", takes.CubicFeetPerSecond, "cfs", "m A / 12 / 1.983471", Sources.WaterBalance)
+                    .Step("As", "acres at which filling stops", stall.Acres, "ac", "S / m", Sources.WaterBalance),
             };
         }
     }

@@ -29,7 +29,7 @@ public static partial class Conflicts
                 Working = Working.Empty
                     .Given("Q", "running", running.Flow.CubicFeetPerSecond, "cfs", "order of " + source.Code)
                     .Given("T", "taken up then", (running.Flow - most.Flow).CubicFeetPerSecond, "cfs", "plan")
-                    .Step("S", "over, until it can be changed", volume.AcreFeet, "ac-ft", "sum of (Q - T) × hours × 0.0826", Sources.MassBalance),
+                    .Step("S", "over, until it can be changed", volume.AcreFeet, "ac-ft", "sum of (Q - T) × hours × 0.0826", Sources.WaterBalance),
             };
         }
     }
