@@ -11,7 +11,7 @@ namespace Watersown.Planner;
 internal sealed partial class PlanWriter(Instance instance, Solution solution, long bound, TimeSpan solveTime)
 {
     private readonly SeasonState state = instance.State;
-    private readonly SoakPlace soakPlace = instance.State.SoakPlace ?? new SoakPlace { Name = "the soak place" };
+    private readonly SoakPlace soakPlace = instance.State.SoakRules;
 
     public SeasonPlan Write()
     {
@@ -140,7 +140,7 @@ internal sealed partial class PlanWriter(Instance instance, Solution solution, l
 
         tasks.Add(Step(PlanTaskKind.Soak, into, drain, soakPlace.Name) with { Fixed = into <= state.Now, Reasons = [FormattableString.Invariant($"{(drain - into).TotalHours:0.#} h under water, drained {soakPlace.Drain.TotalHours:0} h before sowing")] });
         tasks.Add(Step(PlanTaskKind.Drain, drain, drain + soakPlace.Drain, soakPlace.Name) with { Fixed = drain <= state.Now && existing is not null, Reasons = ["drained as late as it may be: until then the seed can wait at little cost"] });
-        var atStrip = sow - TimeSpan.FromMinutes(15);
+        var atStrip = sow - SoakPlace.AtStripBefore;
         tasks.Add(Step(PlanTaskKind.Haul, atStrip - soakPlace.Haul, atStrip, "trailer") with { Reasons = ["at the strip a quarter of an hour before its first load"] });
     }
 

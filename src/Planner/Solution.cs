@@ -1,4 +1,5 @@
 using Watersown.Planner.Instances;
+using Watersown.Schedule;
 
 namespace Watersown.Planner;
 
@@ -42,7 +43,7 @@ internal sealed record SolutionCost(long Delay, long HeadAge, long Idle, long Se
     public static SolutionCost Of(Instance instance, Solution solution)
     {
         long delay = 0, ferry = 0, unsown = 0;
-        double age = 0;
+        var headAge = Money.Zero;
         foreach (var field in instance.Fields)
         {
             var planned = solution.Fields[field.Index];
@@ -54,12 +55,11 @@ internal sealed record SolutionCost(long Delay, long HeadAge, long Idle, long Se
 
             delay += field.DelayCost[instance.Clock.DayOf(planned.Sow)];
             ferry += field.FerryCost[planned.Plane];
-            var days = (planned.Sow - planned.FillStart) / (double)SeasonClock.PerDay;
-            var over = Math.Max(0, days - instance.State.Prices.HeadAgeFree.TotalDays);
-            age += field.HeadAgeCost * over * over;
+            var age = TimeSpan.FromMinutes((planned.Sow - planned.FillStart) * (double)SeasonClock.Minutes);
+            headAge += DelayCost.HeadAge(instance.State.Prices, Area.FromAcres(field.Acres), age);
         }
 
-        return new SolutionCost(delay, (long)Math.Round(age), (long)Math.Round(IdleFlow(instance, solution) * instance.IdleCost), LostSeed(instance, solution), ferry, unsown);
+        return new SolutionCost(delay, (long)Math.Round(headAge.Amount * 1000), (long)Math.Round(IdleFlow(instance, solution) * instance.IdleCost), LostSeed(instance, solution), ferry, unsown);
     }
 
     /// <summary>Ordered flow × steps that no field takes up.</summary>

@@ -13,9 +13,7 @@ internal static class PlanVerb
     public static Command Create(Edge edge)
     {
         var farm = new Argument<string>("FARM") { Description = "The farm document (JSON)." };
-        var seconds = new Option<double>("--seconds") { Description = "How long to search.", DefaultValueFactory = _ => 20 };
-        var seed = new Option<int>("--seed") { Description = "Seed of the random choices.", DefaultValueFactory = _ => 1 };
-        var repeatable = new Option<bool>("--repeatable") { Description = "Count work instead of time, so that the same farm and seed give the same plan on every run." };
+        var search = new SearchOptions("How long to search.", 20);
         var delay = new Option<string?>("--delay") { Description = "What a day's delay costs: trials (0.2 cwt an acre a day), saying (a sack an acre a day after 12 May), own (the farm's price)." };
         delay.AcceptOnlyFromAmong("trials", "saying", "own");
         var json = new Option<bool>("--json") { Description = "The plan as JSON (docs/plan.schema.json)." };
@@ -24,14 +22,11 @@ internal static class PlanVerb
         var quiet = new Option<bool>("--quiet") { Description = "No progress lines." };
         var command = new Command("plan", "Plan the season: ground, water, seed and aeroplane meet on every field, with what must be decided by when.")
         {
-            farm, seconds, seed, repeatable, delay, json, field, all, quiet,
+            farm, delay, json, field, all, quiet,
         };
-        seconds.Validators.Add(r =>
-        {
-            if (r.GetValueOrDefault<double>() is not (>= 0.1 and <= 3600)) r.AddError("--seconds must lie between 0.1 and 3600. Give a number such as 20.");
-        });
+        search.AddTo(command);
         command.SetAction((parsed, stop) => RunAsync(edge, parsed.GetValue(farm)!, new Asked(
-            new PlanOptions { Budget = TimeSpan.FromSeconds(parsed.GetValue(seconds)), Seed = parsed.GetValue(seed), Repeatable = parsed.GetValue(repeatable) },
+            search.Of(parsed),
             parsed.GetValue(delay), parsed.GetValue(json), parsed.GetValue(field), parsed.GetValue(all), parsed.GetValue(quiet)), stop));
         return command;
     }
@@ -41,7 +36,7 @@ internal static class PlanVerb
     private static async Task<int> RunAsync(Edge edge, string path, Asked asked, CancellationToken stop)
     {
         var farm = OpenFarm.Run(path, edge.Time);
-        foreach (var problem in farm.Problems) await edge.Error.WriteLineAsync(ProblemLine.Of(problem, Language.English));
+        await LanguageOption.TellAsync(edge, farm.Problems, Language.English);
         if (farm.IsRefused || farm.Refusals.Any()) return ExitCode.ProblemsInInput;
         var state = WithDelay(farm.Value, asked.Delay);
         if (asked.Field is { } code && state.Farm.Fields.All(f => f.Code != code))

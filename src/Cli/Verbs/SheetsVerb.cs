@@ -23,22 +23,17 @@ internal static class SheetsVerb
         OneOf(language, "en", "es");
         var only = new Option<string?>("--only") { Description = "Only one form: html, pdf, texts or calendar." };
         OneOf(only, "html", "pdf", "texts", "calendar");
-        var seconds = new Option<double>("--seconds") { Description = "How long to search for the plan.", DefaultValueFactory = _ => 5 };
-        seconds.Validators.Add(r =>
-        {
-            if (r.GetValueOrDefault<double>() is not (>= 0.1 and <= 3600)) r.AddError("--seconds must lie between 0.1 and 3600. Give a number such as 5.");
-        });
-        var seed = new Option<int>("--seed") { Description = "Seed of the random choices.", DefaultValueFactory = _ => 1 };
-        var repeatable = new Option<bool>("--repeatable") { Description = "Count work instead of time, so that the same farm and seed give the same plan on every run." };
+        var search = new SearchOptions("How long to search for the plan.", 5);
         var command = new Command("sheets", "Print the flight, seed, water and day sheets of a plan, the texts to send and the calendar.")
         {
-            farm, folder, day, field, person, language, only, seconds, seed, repeatable,
+            farm, folder, day, field, person, language, only,
         };
+        search.AddTo(command);
         command.SetAction((parsed, stop) => RunAsync(edge, parsed.GetValue(farm)!, new Asked(
             parsed.GetValue(folder)!,
             new SheetChoice { Day = parsed.GetValue(day), Field = parsed.GetValue(field), Person = parsed.GetValue(person), Language = LanguageOf(parsed.GetValue(language)) },
             FormsOf(parsed.GetValue(only)),
-            new PlanOptions { Budget = TimeSpan.FromSeconds(parsed.GetValue(seconds)), Seed = parsed.GetValue(seed), Repeatable = parsed.GetValue(repeatable) }), stop));
+            search.Of(parsed)), stop));
         return command;
     }
 
@@ -47,14 +42,14 @@ internal static class SheetsVerb
     private static async Task<int> RunAsync(Edge edge, string path, Asked asked, CancellationToken stop)
     {
         var farm = OpenFarm.Run(path, edge.Time);
-        foreach (var problem in farm.Problems) await edge.Error.WriteLineAsync(ProblemLine.Of(problem, Language.English));
+        await LanguageOption.TellAsync(edge, farm.Problems, Language.English);
         if (farm.IsRefused || farm.Refusals.Any()) return ExitCode.ProblemsInInput;
         var faults = PrintSheets.Faults(farm.Value, asked.Folder, asked.Choice);
-        foreach (var problem in faults) await edge.Error.WriteLineAsync(ProblemLine.Of(problem, Language.English));
+        await LanguageOption.TellAsync(edge, faults, Language.English);
         if (!faults.IsEmpty) return ExitCode.ProblemsInInput;
         var plan = PlanSeason.Run(farm.Value, asked.Options, progress: null, stop);
         var printed = PrintSheets.Run(plan, asked.Folder, asked.Choice, asked.Forms);
-        foreach (var problem in printed.Problems) await edge.Error.WriteLineAsync(ProblemLine.Of(problem, Language.English));
+        await LanguageOption.TellAsync(edge, printed.Problems, Language.English);
         if (printed.IsRefused) return ExitCode.ProblemsInInput;
         foreach (var name in printed.Value.Files) await edge.Out.WriteLineAsync(Path.Combine(printed.Value.Folder, name));
         await edge.Out.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"plan no. {plan.Number}: {printed.Value.Sheets} sheets, {printed.Value.Texts} texts. Open {Path.Combine(printed.Value.Folder, "index.html")}."));

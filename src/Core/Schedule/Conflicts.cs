@@ -15,7 +15,7 @@ public static partial class Conflicts
         if (plan.LostBatches.IsEmpty) yield break;
         var batches = plan.State.Batches.Where(b => plan.LostBatches.Contains(b.Code, StringComparer.Ordinal)).ToImmutableArray();
         var pounds = batches.Sum(b => b.Dry.Pounds);
-        var money = (plan.State.Prices.Seed + plan.State.Prices.SoakAndHaul) * pounds;
+        var money = plan.State.Prices.SoakedSeed * pounds;
         yield return new Conflict([.. batches.SelectMany(b => b.MeantFor).Distinct(StringComparer.Ordinal)],
             $"Soaked seed is lost: {string.Join(", ", batches.Select(b => b.Code))}, {Say.Number(pounds)} lb dry, ${Say.Number((double)money.Amount)}. No slot comes inside its window.",
             "Soak anew for these fields; ask the supplier what may still be done with the old seed.")
@@ -82,7 +82,7 @@ public static partial class Conflicts
 
     private static IEnumerable<Conflict> OverSoaked(SeasonPlan plan)
     {
-        var most = plan.State.SoakPlace?.SoakMost ?? TimeSpan.FromHours(48);
+        var most = plan.State.SoakRules.SoakMost;
         foreach (var soak in plan.Tasks.Where(t => t.Kind == PlanTaskKind.Soak && t.End - t.Start > most + TimeSpan.FromHours(1)))
         {
             yield return new Conflict([soak.Field],

@@ -16,7 +16,7 @@ public static class Decisions
         foreach (var code in plan.LostBatches)
         {
             var batch = plan.State.Batches.First(b => b.Code == code);
-            var money = (plan.State.Prices.Seed + plan.State.Prices.SoakAndHaul) * batch.Dry.Pounds;
+            var money = plan.State.Prices.SoakedSeed * batch.Dry.Pounds;
             yield return new Decision(plan.MadeAt, $"Let go of batch {code}: {Say.Number(batch.Dry.Pounds)} lb dry of {batch.Variety}. No field can be sown with it inside its window.", plan.State.SoakPlace?.Name ?? "warehouse", batch.MeantFor)
             {
                 Kind = "dump-seed",
@@ -24,7 +24,7 @@ public static class Decisions
                 CostOfWaiting = $"its trailers stay tied up; the seed is lost either way: ${Say.Number((double)money.Amount)}",
                 Working = Working.Empty
                     .Given("D", "dry seed in the batch", batch.Dry.Pounds, "lb dry", "batch " + code, batch.InSoak)
-                    .Given("p", "seed, soak and haul", (double)(plan.State.Prices.Seed + plan.State.Prices.SoakAndHaul).Amount, "$/lb dry", "farm prices")
+                    .Given("p", "seed, soak and haul", (double)plan.State.Prices.SoakedSeed.Amount, "$/lb dry", "farm prices")
                     .Step("C", "thrown away", (double)money.Amount, "$", "D × p", Sources.Arithmetic),
             };
         }
@@ -89,11 +89,11 @@ public static class Decisions
     {
         foreach (var task in plan.Tasks.Where(t => t.Kind == PlanTaskKind.Drain && t.Start >= plan.MadeAt))
         {
-            var money = (plan.State.Prices.Seed + plan.State.Prices.SoakAndHaul) * task.Dry!.Value.Pounds;
+            var money = plan.State.Prices.SoakedSeed * task.Dry!.Value.Pounds;
             var sow = plan.Task(task.Field, PlanTaskKind.Sow)!;
             var soak = plan.Tasks.First(t => t.Kind == PlanTaskKind.Soak && t.Field == task.Field);
             var under = task.Start - soak.Start;
-            var most = plan.State.SoakPlace?.SoakMost ?? TimeSpan.FromHours(48);
+            var most = plan.State.SoakRules.SoakMost;
             var warn = under > most ? FormattableString.Invariant($" It will have been {under.TotalHours:0.#} h under water, over the usual {most.TotalHours:0}.") : string.Empty;
             yield return new Decision(task.Start, $"Drain or hold {task.Batch} ({task.Field}, {Say.Number(task.Dry.Value.Pounds)} lb dry) for {When.Moment(sow.Start)}: look at the wind first.{warn}", plan.State.SoakPlace?.Name ?? "warehouse", [task.Field])
             {

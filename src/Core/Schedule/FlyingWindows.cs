@@ -24,7 +24,7 @@ public static class FlyingWindows
     public static ImmutableArray<FlyingWindow> Of(SeasonState state, Aeroplane aeroplane)
     {
         var windows = ImmutableArray.CreateBuilder<FlyingWindow>();
-        for (var day = DateOnly.FromDayNumber(DayOf(state, state.Now).DayNumber); day <= state.Horizon; day = day.AddDays(1))
+        for (var day = FarmTime.Day(state, state.Now); day <= state.Horizon; day = day.AddDays(1))
         {
             foreach (var (from, until) in Slots(state, aeroplane, day)) AddCalmParts(state, aeroplane, from, until, windows);
         }
@@ -40,7 +40,7 @@ public static class FlyingWindows
         var (dawn, dusk) = Daylight(state, day);
         return
         [
-            .. slots.Select(s => (Later(Later(At(state, day, s.From), dawn), state.Now), Earlier(At(state, day, s.Until), dusk)))
+            .. slots.Select(s => (Later(Later(FarmTime.At(state, day, s.From), dawn), state.Now), Earlier(FarmTime.At(state, day, s.Until), dusk)))
                 .Where(s => s.Item1 < s.Item2)
                 .OrderBy(s => s.Item1),
         ];
@@ -84,7 +84,7 @@ public static class FlyingWindows
     /// </summary>
     private static (DateTimeOffset Dawn, DateTimeOffset Dusk) Daylight(SeasonState state, DateOnly day)
     {
-        var (midnight, end) = (At(state, day, TimeOnly.MinValue), At(state, day, TimeOnly.MaxValue));
+        var (midnight, end) = (FarmTime.At(state, day, TimeOnly.MinValue), FarmTime.At(state, day, TimeOnly.MaxValue));
         if (Place(state) is not { } place || !Sun.Holds(day)) return (midnight, end);
         var sun = Sun.On(day, place);
         return (sun.CivilDawn?.ToOffset(state.Offset) ?? midnight, sun.CivilDusk?.ToOffset(state.Offset) ?? end);
@@ -92,10 +92,6 @@ public static class FlyingWindows
 
     private static GeoPoint? Place(SeasonState state) =>
         state.Farm.Strips.Select(s => s.At).FirstOrDefault(p => p is not null) ?? state.Farm.Fields.Select(FieldFlight.Middle).FirstOrDefault(c => c is not null);
-
-    private static DateTimeOffset At(SeasonState state, DateOnly day, TimeOnly hour) => FarmTime.At(state, day, hour);
-
-    private static DateOnly DayOf(SeasonState state, DateTimeOffset moment) => FarmTime.Day(state, moment);
 
     private static DateTimeOffset Later(DateTimeOffset a, DateTimeOffset b) => a > b ? a : b;
 

@@ -129,6 +129,9 @@ public sealed record PlanPrices
     /// <summary>Soaking and hauling, a pound of dry seed.</summary>
     public Money SoakAndHaul { get; init; } = Money.FromDollars(0.06m);
 
+    /// <summary>Seed, soaking and hauling together: what a pound of dry seed has cost once it is soaked.</summary>
+    public Money SoakedSeed => Seed + SoakAndHaul;
+
     /// <summary>Flying an hour.</summary>
     public Money FlyingHour { get; init; } = Money.FromDollars(900m);
 
@@ -179,6 +182,9 @@ public sealed record SeasonState
     public ImmutableArray<SoakBatch> Batches { get; init; } = [];
 
     public SoakPlace? SoakPlace { get; init; }
+
+    /// <summary>The rules that seed is soaked by: those of <see cref="SoakPlace"/>, or the usual ones.</summary>
+    public SoakPlace SoakRules => SoakPlace ?? Seed.SoakPlace.Usual;
 
     [PlainNumber("soaked weight over dry weight")]
     public double WetFactor { get; init; } = 1.25;

@@ -54,6 +54,12 @@ public sealed record SoakBatch(string Code, string Lot, string Variety, DrySeed 
 /// <summary>Who soaks the seed, and the rules of the house.</summary>
 public sealed record SoakPlace
 {
+    /// <summary>What is taken where nobody described one.</summary>
+    public static SoakPlace Usual { get; } = new() { Name = "the soak place" };
+
+    /// <summary>A trailer stands at the strip so long before its first load (common practice, no source).</summary>
+    public static TimeSpan AtStripBefore { get; } = TimeSpan.FromMinutes(15);
+
     public required string Name { get; init; }
 
     public string? Phone { get; init; }

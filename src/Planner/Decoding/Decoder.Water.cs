@@ -39,7 +39,7 @@ internal sealed partial class Decoder
         starts.Clear();
         starts.Add(ready);
         if (field.Need == WaterNeed.Running || field.PinnedFill is not null) return;
-        foreach (var l in LimitsOf(field)) starts.AddRange(flows[l].Changes.Where(t => t > ready && t < instance.Clock.Horizon));
+        foreach (var l in limitsOf[field.Index]) starts.AddRange(flows[l].Changes.Where(t => t > ready && t < instance.Clock.Horizon));
         starts.Sort();
     }
 
@@ -65,9 +65,9 @@ internal sealed partial class Decoder
     {
         if (from >= until) return int.MaxValue;
         var free = int.MaxValue;
-        foreach (var l in LimitsOf(field))
+        foreach (var l in limitsOf[field.Index])
         {
-            free = Math.Min(free, instance.Limits[l].Most(instance) - flows[l].Peak(from, until) + field.HoldNow);
+            free = Math.Min(free, limitMost[l] - flows[l].Peak(from, until) + field.HoldNow);
         }
 
         return free;

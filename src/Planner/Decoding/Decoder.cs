@@ -17,6 +17,8 @@ internal sealed partial class Decoder
     private readonly StepProfile trailers = new();
     private readonly StepProfile[] pads;
     private readonly FieldSolution?[] made;
+    private readonly int[][] limitsOf;
+    private readonly int[] limitMost;
     private int tailwaterFrom;
 
     public Decoder(Instance instance)
@@ -27,6 +29,8 @@ internal sealed partial class Decoder
         planes = [.. instance.Planes.Select(_ => new StepProfile())];
         pads = [.. instance.Strips.Select(_ => new StepProfile())];
         made = new FieldSolution?[instance.Fields.Length];
+        limitsOf = [.. instance.Fields.Select(f => Enumerable.Range(0, instance.Limits.Length).Where(l => instance.Limits[l].Classes.Contains(f.Class)).ToArray())];
+        limitMost = [.. instance.Limits.Select(l => l.Most(instance))];
     }
 
     public Solution Decode(Genes genes)
@@ -137,7 +141,7 @@ internal sealed partial class Decoder
         }
 
         fillings.Take(best.Start, best.End, 1);
-        foreach (var l in LimitsOf(field))
+        foreach (var l in limitsOf[field.Index])
         {
             flows[l].Take(best.Start, best.End, best.Flow - field.HoldNow);
             flows[l].Take(best.End, instance.Clock.Horizon, field.Hold - field.HoldNow);
@@ -151,9 +155,6 @@ internal sealed partial class Decoder
         made[field.Index] = new FieldSolution { Sown = false, Flooded = true, Works = works, FillStart = firstWater, FillEnd = full, Flow = flow };
 
     private void Unplanned(FieldItem field) => made[field.Index] = new FieldSolution { Sown = false, Flooded = false };
-
-    private IEnumerable<int> LimitsOf(FieldItem field) =>
-        field.Class < 0 ? [] : Enumerable.Range(0, instance.Limits.Length).Where(l => instance.Limits[l].Classes.Contains(field.Class));
 
     /// <summary>Tailwater comes once enough acres are full; the fields planned after that may count on it.</summary>
     private void BringTailwater()

@@ -113,7 +113,7 @@ internal sealed partial class InstanceBuilder
             return FormattableString.Invariant($"its sources have at most {gives:0.##} cfs for it beside what they hold already, and holding it alone takes {holding:0.##} cfs, so it never fills");
         }
 
-        var longest = aeroplanes.SelectMany(a => FlyingWindows.Of(state, a)).Select(w => w.Until - w.From).DefaultIfEmpty(TimeSpan.Zero).Max();
+        var longest = windows.SelectMany(w => w).Select(w => w.Until - w.From).DefaultIfEmpty(TimeSpan.Zero).Max();
         var shortest = flights.Min(f => f.Time);
         return shortest > longest
             ? FormattableString.Invariant($"it takes {shortest.TotalHours:0.0} h to fly and the longest slot is {longest.TotalHours:0.0} h; sow it as two jobs")

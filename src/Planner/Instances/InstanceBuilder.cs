@@ -15,6 +15,7 @@ internal sealed partial class InstanceBuilder
     private readonly List<string> withoutSource = [];
     private readonly SortedSet<GroundWork> withoutTractor = [];
     private readonly ImmutableArray<Aeroplane> aeroplanes;
+    private readonly ImmutableArray<ImmutableArray<FlyingWindow>> windows;
     private readonly List<(ImmutableArray<int> Sources, double Base)> classes = [];
 
     private InstanceBuilder(SeasonState state)
@@ -23,9 +24,13 @@ internal sealed partial class InstanceBuilder
         clock = new SeasonClock(state);
         work = new WorkAxis(clock, state.Crew.WorkFrom, state.Crew.WorkUntil);
         aeroplanes = state.Aeroplanes;
-        if (!aeroplanes.IsEmpty) return;
-        aeroplanes = [new Aeroplane("the aeroplane")];
-        assumptions.Add("No aeroplane was described: 2,800 lb soaked a load, 50 ft swath, 120 mph are taken.");
+        if (aeroplanes.IsEmpty)
+        {
+            aeroplanes = [new Aeroplane("the aeroplane")];
+            assumptions.Add("No aeroplane was described: 2,800 lb soaked a load, 50 ft swath, 120 mph are taken.");
+        }
+
+        windows = [.. aeroplanes.Select(a => FlyingWindows.Of(state, a))];
     }
 
     public static Instance Build(SeasonState state) => new InstanceBuilder(state).Build();
@@ -56,14 +61,14 @@ internal sealed partial class InstanceBuilder
             Drivers = state.Crew.Drivers,
             // Fields that fill already are looked after somehow, even where that stretches the crew.
             Fillings = state.Crew.Irrigators is { } people ? Math.Max(people * state.Crew.FieldsPerIrrigator, items.Count(f => f.Need == WaterNeed.Running)) : null,
-            Planes = [.. aeroplanes.Select(a => BuildPlane(a, strips))],
+            Planes = [.. aeroplanes.Select((a, i) => BuildPlane(a, windows[i], strips))],
             Strips = strips,
-            Batches = [.. state.Batches.Select(b => BuildBatch(b, soak)).Where(b => b is not null).Select(b => b!)],
+            Batches = [.. state.Batches.Select(BuildBatch)],
             Trailers = state.SoakPlace?.Trailers,
             Soak = soak,
             IdleCost = (double)state.Prices.IdleWater.Amount * 1000 / 100 * 1.983471 / SeasonClock.PerDay,
             Assumptions = Assumed(),
-            Usable = [.. Enumerable.Range(0, clock.Days).Select(d => SeasonClock.Steps(UsableOn(clock.Date(d))))],
+            Usable = [.. Enumerable.Range(0, clock.Days).Select(d => SeasonClock.Steps(DrainedSeed.Usable(state, clock.Date(d))))],
         };
     }
 
@@ -74,18 +79,18 @@ internal sealed partial class InstanceBuilder
         return [.. assumptions];
     }
 
-    private PlaneItem BuildPlane(Aeroplane aeroplane, ImmutableArray<(string Name, int Pad)> strips)
+    private PlaneItem BuildPlane(Aeroplane aeroplane, ImmutableArray<FlyingWindow> open, ImmutableArray<(string Name, int Pad)> strips)
     {
-        var windows = FlyingWindows.Of(state, aeroplane)
+        var usable = open
             .Select(w => (From: Math.Max(0, clock.Ceiling(w.From)), Until: Math.Min(clock.Horizon, clock.Floor(w.Until))))
             .Where(w => w.From < w.Until);
         var strip = Math.Max(0, strips.IndexOf(strips.FirstOrDefault(s => s.Name == aeroplane.Strip)));
-        return new PlaneItem(aeroplane, [.. windows], strip);
+        return new PlaneItem(aeroplane, [.. usable], strip);
     }
 
     private SoakItem BuildSoak()
     {
-        var place = state.SoakPlace ?? new SoakPlace { Name = "the soak place" };
+        var place = state.SoakRules;
         if (state.SoakPlace is null) assumptions.Add("No soak place was described: 24 h soak, 24 h drain, calls until 06:30 and no limit on trailers are taken.");
         var today = FarmTime.At(state, clock.Date(0), place.CallsUntil);
         var firstDay = state.Now <= today && clock.At(0, place.SoakHour) >= 0 ? 0 : 1;
@@ -95,23 +100,19 @@ internal sealed partial class InstanceBuilder
             SeasonClock.Steps(place.SoakLeast + place.Drain),
             SeasonClock.Steps(place.SoakMost + place.Drain),
             SeasonClock.Steps(place.TrailerReturn),
-            SeasonClock.Steps(TimeSpan.FromMinutes(15)));
+            SeasonClock.Steps(SoakPlace.AtStripBefore));
     }
 
-    private TimeSpan UsableOn(DateOnly day) =>
-        state.Warmth.FirstOrDefault(w => w.Day == day) is { } warmth ? SeedClock.Usable(warmth.Mean) : SeedClock.UsablePlain;
-
-    private BatchItem? BuildBatch(SoakBatch batch, SoakItem soak)
+    private BatchItem BuildBatch(SoakBatch batch)
     {
-        var place = state.SoakPlace ?? new SoakPlace { Name = "the soak place" };
+        var place = state.SoakRules;
         var due = batch.InSoak > state.Now;
-        var usable = UsableOn(FarmTime.Day(state, batch.Drained ?? state.Now));
+        var usable = DrainedSeed.Usable(state, FarmTime.Day(state, batch.Drained ?? state.Now));
         var latestDrain = batch.Drained ?? batch.InSoak + (due ? place.SoakMost : place.SoakLost);
         var earliestDrain = batch.Drained ?? (batch.InSoak + place.SoakLeast > state.Now ? batch.InSoak + place.SoakLeast : state.Now);
         if (batch.Drained is null && earliestDrain > latestDrain) latestDrain = earliestDrain;
         var goodUntil = clock.Floor(latestDrain + place.Drain + usable);
         var readyFrom = Math.Max(0, clock.Ceiling(earliestDrain + place.Drain));
-        _ = soak;
         return new BatchItem
         {
             Code = batch.Code,
@@ -121,7 +122,7 @@ internal sealed partial class InstanceBuilder
             ReadyFrom = readyFrom,
             GoodUntil = goodUntil,
             CanBeCalledOff = due,
-            CostPerPound = (double)(state.Prices.Seed.Amount + state.Prices.SoakAndHaul.Amount),
+            CostPerPound = (double)state.Prices.SoakedSeed.Amount,
         };
     }
 

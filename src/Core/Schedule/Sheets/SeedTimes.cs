@@ -14,9 +14,9 @@ public static class SeedTimes
     {
         var state = plan.State;
         var done = batch?.Drained is { } off
-            ? off + (state.SoakPlace?.Drain ?? UsualDrain)
+            ? off + state.SoakRules.Drain
             : plan.Tasks.FirstOrDefault(t => t.Kind == PlanTaskKind.Drain && t.Field == field && (code is null || t.Batch == code))?.End;
-        return done is { } ready ? ready + Usable(state, ready) : null;
+        return done is { } ready ? ready + DrainedSeed.Usable(state, FarmTime.Day(state, ready)) : null;
     }
 
     /// <summary>The batch of a step; none for seed that has not been called yet, whatever name the plan gives it.</summary>
@@ -28,15 +28,7 @@ public static class SeedTimes
     public static DateTimeOffset? UseBy(SeasonState state, SoakBatch batch)
     {
         if (batch.Drained is not { } off) return null;
-        var ready = off + (state.SoakPlace?.Drain ?? UsualDrain);
-        return ready + Usable(state, ready);
-    }
-
-    private static TimeSpan UsualDrain => TimeSpan.FromHours(24);
-
-    private static TimeSpan Usable(SeasonState state, DateTimeOffset from)
-    {
-        var day = FarmTime.Day(state, from);
-        return state.Warmth.FirstOrDefault(w => w.Day == day) is { } warmth ? SeedClock.Usable(warmth.Mean) : SeedClock.UsablePlain;
+        var ready = off + state.SoakRules.Drain;
+        return ready + DrainedSeed.Usable(state, FarmTime.Day(state, ready));
     }
 }

@@ -25,28 +25,13 @@ internal sealed class GpxFile
     public static Outcome<DrawnLayer> Read(string file, ReadOnlyMemory<byte> bytes)
     {
         var gpx = new GpxFile(file);
-        if (SafeXml.Walk(file, bytes, gpx.Step) is { } problem) return Outcome<DrawnLayer>.Refuse(problem);
+        if (SafeXml.Walk(file, bytes, gpx.Start, gpx.Text, gpx.End, () => gpx.drawing.IsFull) is { } problem) return Outcome<DrawnLayer>.Refuse(problem);
         return gpx.drawing.Finish(Grid.Degrees, "closed track or route");
     }
 
-    private bool Step(XmlReader reader)
+    private void Text(string value)
     {
-        switch (reader.NodeType)
-        {
-            case XmlNodeType.Element:
-                var empty = reader.IsEmptyElement;
-                Start(reader);
-                if (empty) End();
-                break;
-            case XmlNodeType.EndElement:
-                End();
-                break;
-            default:
-                if (open.Count > 1 && open.Peek() == "name" && open.ElementAt(1) is "trk" or "rte") name = MapText.Short(reader.Value);
-                break;
-        }
-
-        return !drawing.IsFull;
+        if (open.Count > 1 && open.Peek() == "name" && open.ElementAt(1) is "trk" or "rte") name = MapText.Short(value);
     }
 
     private void Start(XmlReader reader)

@@ -25,28 +25,13 @@ internal sealed class KmlFile
     public static Outcome<DrawnLayer> Read(string file, ReadOnlyMemory<byte> bytes)
     {
         var kml = new KmlFile(file);
-        if (SafeXml.Walk(file, bytes, kml.Step) is { } problem) return Outcome<DrawnLayer>.Refuse(problem);
+        if (SafeXml.Walk(file, bytes, kml.Start, kml.Text, kml.End, () => kml.drawing.IsFull) is { } problem) return Outcome<DrawnLayer>.Refuse(problem);
         return kml.drawing.Finish(Grid.Degrees, "Polygon");
     }
 
-    private bool Step(XmlReader reader)
+    private void Text(string value)
     {
-        switch (reader.NodeType)
-        {
-            case XmlNodeType.Element:
-                var empty = reader.IsEmptyElement;
-                Start(reader);
-                if (empty) End();
-                break;
-            case XmlNodeType.EndElement:
-                End();
-                break;
-            default:
-                if (InPlacemark && text.Length <= MapFileLimits.MaxBytes) text.Append(reader.Value);
-                break;
-        }
-
-        return !drawing.IsFull;
+        if (InPlacemark && text.Length <= MapFileLimits.MaxBytes) text.Append(value);
     }
 
     private bool InPlacemark => open.Contains("Placemark", StringComparer.Ordinal);

@@ -20,6 +20,35 @@ internal static class SafeXml
         CloseInput = true,
     };
 
+    /// <summary>
+    /// Walks element by element: an element that is closed at once both starts and ends. The same problems end it.
+    /// </summary>
+    /// <param name="file">The file, for its problems.</param>
+    /// <param name="bytes">The document.</param>
+    /// <param name="start">Gets the reader at each start.</param>
+    /// <param name="text">Gets each piece of text.</param>
+    /// <param name="end">Called at each end.</param>
+    /// <param name="enough">True ends the walk.</param>
+    public static Problem? Walk(string file, ReadOnlyMemory<byte> bytes, Action<XmlReader> start, Action<string> text, Action end, Func<bool> enough) => Walk(file, bytes, reader =>
+    {
+        switch (reader.NodeType)
+        {
+            case XmlNodeType.Element:
+                var empty = reader.IsEmptyElement;
+                start(reader);
+                if (empty) end();
+                break;
+            case XmlNodeType.EndElement:
+                end();
+                break;
+            default:
+                text(reader.Value);
+                break;
+        }
+
+        return !enough();
+    });
+
     /// <summary>Walks the document from its first element; problems of the XML itself end the walk and are given back.</summary>
     /// <param name="file">The file, for its problems.</param>
     /// <param name="bytes">The document.</param>
