@@ -41,7 +41,13 @@ public static class DayPage
             ("-mornings", [.. DayBoard.Blocks(sheet, tell)]),
             ("-in-the-way", [.. Conflicts(sheet, tell), new Block.Paragraph([new Run(tell.Words.Day.Derived)])]),
         ];
-        foreach (var (name, blocks) in parts.Where(p => !p.Blocks.IsEmpty)) yield return whole with { Key = whole.Key + name, Arrangements = [blocks] };
+        foreach (var (name, blocks) in parts.Where(p => !p.Blocks.IsEmpty)) yield return whole with
+        {
+            Key = whole.Key + name,
+            // Told apart by the heading each begins with: in a list of sheets five of one name would be no help.
+            Kind = blocks[0] is Block.Heading heading ? whole.Kind + ": " + heading.Text.ToLowerInvariant() : whole.Kind,
+            Arrangements = [blocks],
+        };
     }
 
     private static IEnumerable<Block> Calls(DaySheet sheet, Telling tell)
