@@ -6,14 +6,14 @@ namespace Watersown.Wording;
 /// </summary>
 public sealed record Words
 {
-    private Words(CommonWords common, FlightWords flight, MapWords map, SeedWords seed, WaterWords water, DayWords day, TextWords text, CalendarWords calendar, IndexWords index) =>
-        (Common, Flight, Map, Seed, Water, Day, Text, Calendar, Index) = (common, flight, map, seed, water, day, text, calendar, index);
+    private Words(CommonWords common, FlightWords flight, MapWords map, SeedWords seed, WaterWords water, DayWords day, TextWords text, CalendarWords calendar, IndexWords index, LinkWords link, SignInWords signIn) =>
+        (Common, Flight, Map, Seed, Water, Day, Text, Calendar, Index, Link, SignIn) = (common, flight, map, seed, water, day, text, calendar, index, link, signIn);
 
     public static Words English { get; } = new(
-        CommonWords.English, FlightWords.English, MapWords.English, SeedWords.English, WaterWords.English, DayWords.English, TextWords.English, CalendarWords.English, IndexWords.English);
+        CommonWords.English, FlightWords.English, MapWords.English, SeedWords.English, WaterWords.English, DayWords.English, TextWords.English, CalendarWords.English, IndexWords.English, LinkWords.English, SignInWords.English);
 
     public static Words Spanish { get; } = new(
-        CommonWords.Spanish, FlightWords.Spanish, MapWords.Spanish, SeedWords.Spanish, WaterWords.Spanish, DayWords.Spanish, TextWords.Spanish, CalendarWords.Spanish, IndexWords.Spanish);
+        CommonWords.Spanish, FlightWords.Spanish, MapWords.Spanish, SeedWords.Spanish, WaterWords.Spanish, DayWords.Spanish, TextWords.Spanish, CalendarWords.Spanish, IndexWords.Spanish, LinkWords.Spanish, SignInWords.Spanish);
 
     public CommonWords Common { get; }
 
@@ -32,6 +32,10 @@ public sealed record Words
     public CalendarWords Calendar { get; }
 
     public IndexWords Index { get; }
+
+    public LinkWords Link { get; }
+
+    public SignInWords SignIn { get; }
 
     public static Words In(Language language) => language switch
     {
