@@ -14,7 +14,14 @@ public abstract record Outline
     public sealed record Number(Limit Limit) : Outline;
 
     /// <summary>Words of any kind, at most so many letters.</summary>
-    public sealed record Text(int Most = 200) : Outline;
+    public sealed record Text(int Most = 200) : Outline
+    {
+        /// <summary>Nothing may stand there, as where a figure has no unit.</summary>
+        public bool MayBeEmpty { get; init; }
+    }
+
+    /// <summary>A value of any sort, as in the line of a working.</summary>
+    public sealed record Anything : Outline;
 
     /// <summary>One word out of a few.</summary>
     public sealed record Word(ImmutableArray<string> Choices) : Outline;

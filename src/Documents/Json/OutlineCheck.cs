@@ -43,6 +43,7 @@ public sealed class OutlineCheck
             case Outline.Word word when value.ValueKind == JsonValueKind.String:
                 VisitWord(value.GetString()!, word, path, name);
                 return;
+            case Outline.Anything:
             case Outline.Flag when value.ValueKind is JsonValueKind.True or JsonValueKind.False:
             case Outline.Day when JsonFacts.DayOf(value) is not null:
             case Outline.Hour when JsonFacts.HourOf(value) is not null:
@@ -116,7 +117,7 @@ public sealed class OutlineCheck
 
     private void VisitText(string value, Outline.Text text, string path, string name)
     {
-        if (string.IsNullOrWhiteSpace(value))
+        if (!text.MayBeEmpty && string.IsNullOrWhiteSpace(value))
             problems.Add(JsonProblems.EmptyText.At(Place.Named(path, name)));
         else if (value.Length > text.Most)
             problems.Add(JsonProblems.TooLong.At(Place.Named(path, name), ("value", value.Length.ToString(CultureInfo.InvariantCulture)), ("limit", text.Most.ToString(CultureInfo.InvariantCulture))));

@@ -104,6 +104,8 @@ public static class OutlineSchema
             case Outline.Flag:
                 pen.Text("type", "boolean");
                 break;
+            case Outline.Anything:
+                break;
             default:
                 Text(pen, outline);
                 break;
@@ -124,6 +126,7 @@ public static class OutlineSchema
         if (outline is Outline.Text text) pen.Number("maxLength", text.Most);
         pen.Text("pattern", outline switch
         {
+            Outline.Text { MayBeEmpty: true } => null,
             Outline.Text => "\\S",
             Outline.Day => "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
             Outline.Hour => "^([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?$",
