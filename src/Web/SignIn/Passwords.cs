@@ -47,27 +47,3 @@ internal static class Passwords
 
     private static string Composed(string password) => password.Length <= Longest && password.IsNormalized(NormalizationForm.FormC) ? password : password.Normalize(NormalizationForm.FormC);
 }
-
-/// <summary>Secrets that the desk makes itself: sessions, tokens, links, codes. Only their hashes are kept.</summary>
-internal static class Secrets
-{
-    /// <summary>256 bits as text that can stand in an address or a cookie.</summary>
-    public static string New() => Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(32));
-
-    /// <summary>What is kept of a secret of full strength; a guessed one is as hopeless as the secret itself.</summary>
-    public static string Keep(string secret) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(secret)));
-
-    public static bool Fits(string secret, string kept) =>
-        CryptographicOperations.FixedTimeEquals(SHA256.HashData(Encoding.UTF8.GetBytes(secret)), Convert.FromHexString(kept));
-
-    /// <summary>Bound to a session without being kept: the token that its pages send with what they write.</summary>
-    public static string TokenOf(string session) => Base64Url.EncodeToString(HMACSHA256.HashData(Encoding.UTF8.GetBytes(session), "token of the desk's own pages"u8));
-
-    /// <summary>A code that a person reads off one screen and types into another: 60 bits, without letters that look alike.</summary>
-    public static string NewCode()
-    {
-        const string Letters = "abcdefghjkmnpqrstuvwxyz23456789";
-        var letters = RandomNumberGenerator.GetItems<char>(Letters, 15);
-        return string.Join('-', new string(letters[..5]), new string(letters[5..10]), new string(letters[10..]));
-    }
-}

@@ -23,27 +23,11 @@ public static class SignInProblems
         "'{value}' is not something a person can be here. Give one of {known}.",
         "'{value}' no es algo que una persona pueda ser aquí. Dé uno de {known}.");
 
-    public static ProblemKind NameTaken { get; } = new("SIGN-006", ProblemWeight.Refuse,
-        "somebody called '{value}' signs in already. Give another name.",
-        "ya entra alguien llamado '{value}'. Dé otro nombre.");
-
-    public static ProblemKind NameMissing { get; } = new("SIGN-007", ProblemWeight.Refuse,
-        "the name '{value}' cannot be used. Give 1 to {limit} letters without line ends.",
-        "el nombre '{value}' no sirve. Dé de 1 a {limit} letras sin saltos de línea.");
-
-    public static ProblemKind Passkey { get; } = new("SIGN-008", ProblemWeight.Refuse,
+    public static ProblemKind Passkey { get; } = new("SIGN-006", ProblemWeight.Refuse,
         "the passkey was not accepted: {value}. Try again, or sign in with the password.",
         "no se aceptó la llave de acceso: {value}. Pruebe otra vez, o entre con la contraseña.");
 
-    public static ProblemKind LastOwner { get; } = new("SIGN-009", ProblemWeight.Refuse,
-        "{value} is the last owner, and a desk without one could not be looked after. Make another owner first.",
-        "{value} es el último dueño, y una mesa sin dueño no se podría cuidar. Haga otro dueño primero.");
-
-    public static ProblemKind NoSuchAccount { get; } = new("SIGN-010", ProblemWeight.Refuse,
-        "nobody called '{value}' signs in here. Look at the list and give a name from it.",
-        "nadie llamado '{value}' entra aquí. Mire la lista y dé un nombre de ella.");
-
-    public static ProblemKind NoSuchSession { get; } = new("SIGN-011", ProblemWeight.Refuse,
+    public static ProblemKind NoSuchSession { get; } = new("SIGN-007", ProblemWeight.Refuse,
         "there is no such session, or it has ended. Load the list again.",
         "no hay tal sesión, o ya terminó. Cargue la lista otra vez.");
 }
