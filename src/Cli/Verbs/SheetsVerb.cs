@@ -9,7 +9,7 @@ using Watersown.Wording;
 
 namespace Watersown.Cli.Verbs;
 
-/// <summary>Each person's sheet, printed from a fresh plan.</summary>
+/// <summary>Each person's sheet, printed from a fresh plan or from a saved one.</summary>
 internal static class SheetsVerb
 {
     public static Command Create(Edge edge)
@@ -23,21 +23,23 @@ internal static class SheetsVerb
         OneOf(language, "en", "es");
         var only = new Option<string?>("--only") { Description = "Only one form: html, pdf, texts or calendar." };
         OneOf(only, "html", "pdf", "texts", "calendar");
+        var saved = new Option<string?>("--plan") { Description = "Print from this saved plan (what 'plan FARM --json' printed) instead of searching for one." };
         var search = new SearchOptions("How long to search for the plan.", 5);
         var command = new Command("sheets", "Print the flight, seed, water and day sheets of a plan, the texts to send and the calendar.")
         {
-            farm, folder, day, field, person, language, only,
+            farm, folder, day, field, person, language, only, saved,
         };
         search.AddTo(command);
         command.SetAction((parsed, stop) => RunAsync(edge, parsed.GetValue(farm)!, new Asked(
             parsed.GetValue(folder)!,
             new SheetChoice { Day = parsed.GetValue(day), Field = parsed.GetValue(field), Person = parsed.GetValue(person), Language = LanguageOf(parsed.GetValue(language)) },
             FormsOf(parsed.GetValue(only)),
-            search.Of(parsed)), stop));
+            search.Of(parsed),
+            parsed.GetValue(saved)), stop));
         return command;
     }
 
-    private sealed record Asked(string Folder, SheetChoice Choice, SheetForms Forms, PlanOptions Options);
+    private sealed record Asked(string Folder, SheetChoice Choice, SheetForms Forms, PlanOptions Options, string? Saved);
 
     private static async Task<int> RunAsync(Edge edge, string path, Asked asked, CancellationToken stop)
     {
@@ -47,12 +49,16 @@ internal static class SheetsVerb
         var faults = PrintSheets.Faults(farm.Value, asked.Folder, asked.Choice);
         await LanguageOption.TellAsync(edge, faults, Language.English);
         if (!faults.IsEmpty) return ExitCode.ProblemsInInput;
-        var plan = PlanSeason.Run(farm.Value, asked.Options, progress: null, stop);
-        var printed = PrintSheets.Run(plan, asked.Folder, asked.Choice, asked.Forms);
+        var plan = asked.Saved is { } saved
+            ? OpenPlan.Run(saved, farm.Value)
+            : Outcome<SeasonPlan>.Of(PlanSeason.Run(farm.Value, asked.Options, progress: null, stop));
+        await LanguageOption.TellAsync(edge, plan.Problems, Language.English);
+        if (plan.IsRefused) return ExitCode.ProblemsInInput;
+        var printed = PrintSheets.Run(plan.Value, asked.Folder, asked.Choice, asked.Forms);
         await LanguageOption.TellAsync(edge, printed.Problems, Language.English);
         if (printed.IsRefused) return ExitCode.ProblemsInInput;
         foreach (var name in printed.Value.Files) await edge.Out.WriteLineAsync(Path.Combine(printed.Value.Folder, name));
-        await edge.Out.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"plan no. {plan.Number}: {printed.Value.Sheets} sheets, {printed.Value.Texts} texts. Open {Path.Combine(printed.Value.Folder, "index.html")}."));
+        await edge.Out.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"plan no. {plan.Value.Number}: {printed.Value.Sheets} sheets, {printed.Value.Texts} texts. Open {Path.Combine(printed.Value.Folder, "index.html")}."));
         return ExitCode.Done;
     }
 

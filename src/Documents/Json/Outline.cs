@@ -14,7 +14,14 @@ public abstract record Outline
     public sealed record Number(Limit Limit) : Outline;
 
     /// <summary>Words of any kind, at most so many letters.</summary>
-    public sealed record Text(int Most = 200) : Outline;
+    public sealed record Text(int Most = 200) : Outline
+    {
+        /// <summary>Nothing may stand there, as where a figure has no unit.</summary>
+        public bool MayBeEmpty { get; init; }
+    }
+
+    /// <summary>A value of any sort, as in the line of a working.</summary>
+    public sealed record Anything : Outline;
 
     /// <summary>One word out of a few.</summary>
     public sealed record Word(ImmutableArray<string> Choices) : Outline;
@@ -26,6 +33,9 @@ public abstract record Outline
 
     /// <summary>A moment of the farm's own clock, or one with its offset from UTC.</summary>
     public sealed record Moment : Outline;
+
+    /// <summary>A moment with its offset from UTC, so that no clock has to be asked.</summary>
+    public sealed record Instant : Outline;
 
     /// <summary>An hour of the day such as 07:00.</summary>
     public sealed record Hour : Outline;

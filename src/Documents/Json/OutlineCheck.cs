@@ -43,10 +43,12 @@ public sealed class OutlineCheck
             case Outline.Word word when value.ValueKind == JsonValueKind.String:
                 VisitWord(value.GetString()!, word, path, name);
                 return;
+            case Outline.Anything:
             case Outline.Flag when value.ValueKind is JsonValueKind.True or JsonValueKind.False:
             case Outline.Day when JsonFacts.DayOf(value) is not null:
             case Outline.Hour when JsonFacts.HourOf(value) is not null:
             case Outline.Moment when JsonFacts.MomentOf(value) is not null:
+            case Outline.Instant when JsonFacts.InstantOf(value) is not null:
                 return;
             case Outline.Geometry when value.ValueKind == JsonValueKind.Object:
                 problems.AddRange(BoundaryReading.Read(JsonFacts.DatumOf(value), Place.Named(path, name)).Problems);
@@ -115,7 +117,7 @@ public sealed class OutlineCheck
 
     private void VisitText(string value, Outline.Text text, string path, string name)
     {
-        if (string.IsNullOrWhiteSpace(value))
+        if (!text.MayBeEmpty && string.IsNullOrWhiteSpace(value))
             problems.Add(JsonProblems.EmptyText.At(Place.Named(path, name)));
         else if (value.Length > text.Most)
             problems.Add(JsonProblems.TooLong.At(Place.Named(path, name), ("value", value.Length.ToString(CultureInfo.InvariantCulture)), ("limit", text.Most.ToString(CultureInfo.InvariantCulture))));

@@ -104,6 +104,8 @@ public static class OutlineSchema
             case Outline.Flag:
                 pen.Text("type", "boolean");
                 break;
+            case Outline.Anything:
+                break;
             default:
                 Text(pen, outline);
                 break;
@@ -124,10 +126,12 @@ public static class OutlineSchema
         if (outline is Outline.Text text) pen.Number("maxLength", text.Most);
         pen.Text("pattern", outline switch
         {
+            Outline.Text { MayBeEmpty: true } => null,
             Outline.Text => "\\S",
             Outline.Day => "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
             Outline.Hour => "^([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?$",
             Outline.Moment => "^[0-9]{4}-[0-9]{2}-[0-9]{2}([T ]([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?(Z|[+-][0-9]{2}:[0-9]{2})?)?$",
+            Outline.Instant => "^[0-9]{4}-[0-9]{2}-[0-9]{2}T([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9](\\.[0-9]{1,7})?)?(Z|[+-][0-9]{2}:[0-9]{2})$",
             _ => throw new System.Diagnostics.UnreachableException(),
         });
     }

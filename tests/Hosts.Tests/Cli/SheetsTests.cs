@@ -35,6 +35,19 @@ public sealed class SheetsTests : IDisposable
         Assert.Equal(["index.html", "water-2026-05-08-lucero-quintabar-es.html"], Directory.GetFiles(Folder, "*.html").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
     }
 
+    [Fact]
+    public async Task A_saved_plan_is_printed_without_a_new_search()
+    {
+        var saved = Path.Combine(place, "plan.json");
+        var plan = await Asking.AsksAsync("plan", Farm, "--json", "--quiet", "--seconds", "0.5");
+        await File.WriteAllTextAsync(saved, plan.Out, TestContext.Current.CancellationToken);
+        var said = await Asking.AsksAsync("sheets", Farm, "--out", Folder, "--plan", saved, "--only", "texts");
+        Assert.Equal((ExitCode.Done, string.Empty), (said.Code, said.Error));
+        Assert.Contains("plan no. 14: ", said.Out, StringComparison.Ordinal);
+        var refused = (await Asking.AsksAsync("sheets", Farm, "--out", Folder, "--plan", Farm)).Refused();
+        Assert.Contains("DOC-016", Assert.Single(refused.Faults), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("SHEET-001", "--field", "ZZ")]
     [InlineData("SHEET-003", "--day", "2027-01-01")]
