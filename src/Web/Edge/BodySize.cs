@@ -38,7 +38,7 @@ internal sealed record BodySize(long Bytes)
         var piece = new byte[16 * Kilobyte];
         for (int count; (count = await context.Request.Body.ReadAsync(piece, context.RequestAborted)) > 0;)
         {
-            kept.Write(piece, 0, count);
+            await kept.WriteAsync(piece.AsMemory(0, count), context.RequestAborted);
             if (kept.Length > most) return null;
         }
 

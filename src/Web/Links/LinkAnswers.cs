@@ -3,7 +3,6 @@ using System.Security.Cryptography;
 using System.Text;
 using Watersown.Flight;
 using Watersown.Schedule;
-using Watersown.Schedule.Sheets;
 using Watersown.Season;
 
 namespace Watersown.Web.Links;

@@ -46,7 +46,7 @@ internal sealed record LinkScope
 
     /// <summary>The seed on the warehouse's sheet.</summary>
     public ImmutableArray<SeedJob> Seed => Sheet.Kind is not LinkKind.Seed ? []
-        : [.. SeedSheets.Of(Plan, Sheet.Day).Jobs.Concat(SeedSheets.Of(Issued, Sheet.Day).Jobs).DistinctBy(j => j.Batch ?? string.Join('+', j.Fields))];
+        : [.. SeedSheets.Of(Plan, Sheet.Day).Jobs.Concat(SeedSheets.Of(Issued, Sheet.Day).Jobs).DistinctBy(j => j.Batch ?? string.Join('+', j.Fields), StringComparer.Ordinal)];
 
     /// <summary>The fields on the irrigator's route.</summary>
     public ImmutableArray<Field> Water
@@ -55,7 +55,7 @@ internal sealed record LinkScope
         {
             if (Sheet.Kind is not LinkKind.Water) return [];
             var sheet = WaterSheets.Of(Plan, Sheet.Day, Person.Name);
-            return [.. sheet.Routes.SelectMany(r => r.Stops).Concat(sheet.Loose).Select(s => s.Field).DistinctBy(f => f.Code)];
+            return [.. sheet.Routes.SelectMany(r => r.Stops).Concat(sheet.Loose).Select(s => s.Field).DistinctBy(f => f.Code, StringComparer.Ordinal)];
         }
     }
 

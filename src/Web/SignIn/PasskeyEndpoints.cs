@@ -211,7 +211,7 @@ internal sealed class PasskeyEndpoints(Book book, DeskOptions options, RateLimit
     private Fido2 Library(HttpContext context)
     {
         var here = options.PublicName ?? new Uri(context.Request.Scheme + "://" + context.Request.Host.Value);
-        return new Fido2(new Fido2Configuration { ServerDomain = here.Host, ServerName = "Watersown", Origins = new HashSet<string>(StringComparer.Ordinal) { here.GetLeftPart(UriPartial.Authority) } });
+        return new Fido2(new Fido2Configuration { RPID = here.Host, RPName = "Watersown", Origins = new HashSet<string>(StringComparer.Ordinal) { here.GetLeftPart(UriPartial.Authority) } });
     }
 
     // A key keeps it in the open, so it says nothing of the person.
