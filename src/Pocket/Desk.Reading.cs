@@ -58,7 +58,8 @@ public sealed partial class Desk
     private async Task ReadMarksAsync()
     {
         var marks = await device.MarksAsync();
-        kept = marks.ToImmutableDictionary(m => m.Id, StringComparer.Ordinal);
+        // Nothing is ever taken off the device, so that a mark kept while this was read is not lost from the page.
+        kept = kept.SetItems(marks.Select(m => KeyValuePair.Create(m.Id, m)));
         foreach (var mark in marks) Take(mark);
     }
 

@@ -32,6 +32,9 @@ public sealed partial class Desk
     /// <summary>When the host last answered, by the farm's clock; none where it never did.</summary>
     public DateTimeOffset? HostHeard { get; private set; }
 
+    /// <summary>Marks on this device.</summary>
+    public int Held => kept.Count;
+
     /// <summary>How the last try ended.</summary>
     public LineState Line { get; private set; } = LineState.NoAnswer;
 

@@ -18,6 +18,7 @@ public sealed partial class Desk : IDisposable
     private readonly TimeProvider clock;
     private readonly CancellationTokenSource closing = new();
 
+    /// <summary>A desk on a device; nothing is read until it is opened.</summary>
     /// <param name="device">What this device keeps.</param>
     /// <param name="host">The line to the host.</param>
     /// <param name="clock">This device's clock.</param>
@@ -51,8 +52,14 @@ public sealed partial class Desk : IDisposable
     /// <summary>The moment, with the farm's offset. A clock that is plainly wrong is put right by the host's.</summary>
     public DateTimeOffset Now => (clock.GetUtcNow() + skew).ToOffset(ground?.Offset ?? clock.LocalTimeZone.GetUtcOffset(clock.GetUtcNow()));
 
+    /// <summary>What this device's own clock shows at a moment of the farm's.</summary>
+    public DateTimeOffset OnDevice(DateTimeOffset moment) => moment - skew;
+
     /// <summary>Who marks here.</summary>
     public string Me => name ?? Settings.Name ?? Words.Desk.Somebody;
+
+    /// <summary>The host says who marks here.</summary>
+    public bool HostNamesMe => name is not null;
 
     /// <summary>What the host lets this person do; none where no host has said.</summary>
     public string? Role { get; private set; }

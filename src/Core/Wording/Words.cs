@@ -10,10 +10,18 @@ public sealed record Words
         (Common, Flight, Map, Seed, Water, Day, Text, Calendar, Index) = (common, flight, map, seed, water, day, text, calendar, index);
 
     public static Words English { get; } = new(
-        CommonWords.English, FlightWords.English, MapWords.English, SeedWords.English, WaterWords.English, DayWords.English, TextWords.English, CalendarWords.English, IndexWords.English);
+        CommonWords.English, FlightWords.English, MapWords.English, SeedWords.English, WaterWords.English, DayWords.English, TextWords.English, CalendarWords.English, IndexWords.English)
+    {
+        Desk = DeskWords.English,
+        Morning = MorningWords.English,
+    };
 
     public static Words Spanish { get; } = new(
-        CommonWords.Spanish, FlightWords.Spanish, MapWords.Spanish, SeedWords.Spanish, WaterWords.Spanish, DayWords.Spanish, TextWords.Spanish, CalendarWords.Spanish, IndexWords.Spanish);
+        CommonWords.Spanish, FlightWords.Spanish, MapWords.Spanish, SeedWords.Spanish, WaterWords.Spanish, DayWords.Spanish, TextWords.Spanish, CalendarWords.Spanish, IndexWords.Spanish)
+    {
+        Desk = DeskWords.Spanish,
+        Morning = MorningWords.Spanish,
+    };
 
     public CommonWords Common { get; }
 
@@ -32,6 +40,10 @@ public sealed record Words
     public CalendarWords Calendar { get; }
 
     public IndexWords Index { get; }
+
+    public required DeskWords Desk { get; init; }
+
+    public required MorningWords Morning { get; init; }
 
     public static Words In(Language language) => language switch
     {

@@ -11,7 +11,11 @@ public sealed class BrowserDevice : IDevice, IDisposable
     private readonly IJSObjectReference script;
     private readonly DotNetObjectReference<BrowserDevice> self;
 
-    private BrowserDevice(IJSObjectReference script) => (this.script, self) = (script, DotNetObjectReference.Create(this));
+    private BrowserDevice(IJSObjectReference script)
+    {
+        this.script = script;
+        self = DotNetObjectReference.Create(this);
+    }
 
     public event Action<string>? Heard;
 

@@ -22,9 +22,9 @@ public enum LineState
 /// <summary>What the host said.</summary>
 /// <param name="State">How it ended.</param>
 /// <param name="Body">Its words; empty where there were none.</param>
-public sealed record HostAnswer(LineState State, byte[] Body)
+public sealed record HostAnswer(LineState State, ReadOnlyMemory<byte> Body)
 {
-    public static HostAnswer None { get; } = new(LineState.NoAnswer, []);
+    public static HostAnswer None { get; } = new(LineState.NoAnswer, ReadOnlyMemory<byte>.Empty);
 }
 
 /// <summary>The line to the host: asks and sends, and never takes a stranger's page for an answer.</summary>

@@ -37,7 +37,7 @@ public sealed record Receipt(ImmutableHashSet<string> Kept, ImmutableDictionary<
 /// <summary>Reads and writes the words between desk and host. What is not understood is no answer.</summary>
 public static class HostWords
 {
-    public static DeskAnswer? Desk(byte[] body) => Read(body, root => new DeskAnswer
+    public static DeskAnswer? Desk(ReadOnlyMemory<byte> body) => Read(body, root => new DeskAnswer
     {
         Farm = Raw(root, "farm"),
         FarmVersion = Whole(root, "farm_version"),
@@ -52,15 +52,15 @@ public static class HostWords
         Now = root.TryGetProperty("now", out var now) && now.ValueKind == JsonValueKind.String && now.TryGetDateTimeOffset(out var moment) ? moment : null,
     });
 
-    public static ChangesAnswer? Changes(byte[] body) =>
+    public static ChangesAnswer? Changes(ReadOnlyMemory<byte> body) =>
         Read(body, root => new ChangesAnswer(Marks(root), root.GetProperty("upto").GetInt64(), Whole(root, "farm_version"), Whole(root, "plan_number")));
 
-    public static Receipt? Receipt(byte[] body) => Read(body, root => new Receipt(
+    public static Receipt? Receipt(ReadOnlyMemory<byte> body) => Read(body, root => new Receipt(
         [.. root.GetProperty("kept").EnumerateArray().Select(k => k.GetString()!)],
         root.GetProperty("refused").EnumerateArray().ToImmutableDictionary(r => r.GetProperty("id").GetString()!, Why, StringComparer.Ordinal)));
 
     /// <summary>Why a whole request was refused.</summary>
-    public static string Problems(byte[] body) => Read(body, Why) ?? string.Empty;
+    public static string Problems(ReadOnlyMemory<byte> body) => Read(body, Why) ?? string.Empty;
 
     /// <summary>Marks to send, each as it is kept.</summary>
     public static byte[] Write(string device, IEnumerable<string> marks)
@@ -79,7 +79,7 @@ public static class HostWords
         return buffer.WrittenSpan.ToArray();
     }
 
-    private static T? Read<T>(byte[] body, Func<JsonElement, T> read)
+    private static T? Read<T>(ReadOnlyMemory<byte> body, Func<JsonElement, T> read)
         where T : class
     {
         try
