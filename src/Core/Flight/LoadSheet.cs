@@ -1,5 +1,3 @@
-using Watersown.Land;
-
 namespace Watersown.Flight;
 
 /// <summary>A load that has left.</summary>

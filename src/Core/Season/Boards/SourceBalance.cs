@@ -1,5 +1,4 @@
 using Watersown.Land;
-using Watersown.Water;
 
 namespace Watersown.Season.Boards;
 

@@ -16,7 +16,7 @@ public static class SourceBalances
     public static ImmutableArray<SourceGroup> Groups(SeasonState state, SeasonPlan? plan)
     {
         var balances = Of(state, plan);
-        var capped = state.Farm.SharedCaps.Select(c => Group(c.Name, [.. balances.Where(b => c.Sources.Contains(b.Source.Code))], c.Cap));
+        var capped = state.Farm.SharedCaps.Select(c => Group(c.Name, [.. balances.Where(b => c.Sources.Contains(b.Source.Code, StringComparer.Ordinal))], c.Cap));
         var joined = Joined(state.Farm).Select(codes => balances.Where(b => codes.Contains(b.Source.Code)).ToImmutableArray())
             .Select(g => Group(null, g, Sum(g.Select(b => b.Source.Cap))));
         return [.. capped.Concat(joined)];
@@ -97,7 +97,7 @@ public static class SourceBalances
     }
 
     // Sources that reach one field are joined, and so are those joined to them.
-    private static IEnumerable<ImmutableHashSet<string>> Joined(Farm farm)
+    private static List<ImmutableHashSet<string>> Joined(Farm farm)
     {
         var groups = new List<ImmutableHashSet<string>>();
         foreach (var reach in farm.Fields.Select(f => f.Sources.ToImmutableHashSet(StringComparer.Ordinal)).Where(s => s.Count > 1))
