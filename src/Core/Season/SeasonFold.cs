@@ -21,7 +21,7 @@ public static class SeasonFold
             if (mark.Fact.AboutField is not { } code || !fields.TryGetValue(code, out var field)) continue;
             fields[code] = mark.Fact switch
             {
-                StageReached reached => field with { Stage = reached.Stage, AsOf = mark.Happened },
+                StageReached reached => field with { Stage = reached.Stage, StageUntold = false, AsOf = mark.Happened },
                 DepthRead read => field with { Depth = read.Depth, AsOf = mark.Happened },
                 _ => field,
             };
@@ -29,7 +29,7 @@ public static class SeasonFold
 
         return new SeasonBook
         {
-            State = ground with { Now = now.ToOffset(ground.Offset), Fields = [.. ground.Fields.Select(f => fields[f.Code])] },
+            State = ground with { Farm = GroundMarks.Lay(ground.Farm, standing), Now = now.ToOffset(ground.Offset), Fields = [.. ground.Fields.Select(f => fields[f.Code])] },
             Ground = ground,
             Log = book,
             Now = now,
