@@ -17,5 +17,8 @@ public readonly record struct Bearing
     /// <summary>The opposite way.</summary>
     public Bearing Back => new(Degrees + 180);
 
+    /// <summary>For a debugger or a failed test; without it the way back of the way back would be told for ever.</summary>
+    public override string ToString() => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Degrees}°");
+
     public static Bearing FromDegrees(double value) => new(value);
 }

@@ -19,6 +19,8 @@ public readonly record struct JsonFacts(JsonElement Element)
 
     private static readonly string[] momentForms = ["yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd'T'HH:mm:ss", "yyyy-MM-dd HH:mm", "yyyy-MM-dd HH:mm:ss"];
 
+    private static readonly string[] instantForms = ["yyyy-MM-dd'T'HH:mmzzz", "yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz"];
+
     public bool Has(string key) => Find(key) is not null;
 
     public double? Number(string key) => Find(key) is { } value ? NumberOf(value) : null;
@@ -38,6 +40,9 @@ public readonly record struct JsonFacts(JsonElement Element)
     public TimeOnly? Hour(string key) => Find(key) is { } value ? HourOf(value) : null;
 
     public WrittenMoment? Moment(string key) => Find(key) is { } value ? MomentOf(value) : null;
+
+    /// <summary>A moment that stands with its own offset.</summary>
+    public DateTimeOffset? Instant(string key) => Find(key) is { } value ? InstantOf(value) : null;
 
     /// <summary>A span given in hours.</summary>
     public TimeSpan? Hours(Limit limit) => Span(limit, 3600);
@@ -97,6 +102,14 @@ public readonly record struct JsonFacts(JsonElement Element)
         if (!DateTimeOffset.TryParseExact(text, momentForms, plain, DateTimeStyles.AssumeUniversal, out var wall)) return null;
         day = new DateOnly(wall.Year, wall.Month, wall.Day);
         return Near(day) ? new WrittenMoment(day, TimeOnly.FromTimeSpan(wall.TimeOfDay), offset) : null;
+    }
+
+    internal static DateTimeOffset? InstantOf(JsonElement value)
+    {
+        if (value.ValueKind != JsonValueKind.String) return null;
+        var text = value.GetString()!;
+        if (text.EndsWith('Z')) text = text[..^1] + "+00:00";
+        return DateTimeOffset.TryParseExact(text, instantForms, plain, DateTimeStyles.None, out var moment) && Near(new DateOnly(moment.Year, moment.Month, moment.Day)) ? moment : null;
     }
 
     /// <summary>Days far outside a working life are misprints, and too near the ends of the calendar to reckon with.</summary>

@@ -13,7 +13,9 @@ public sealed class JsonPen : IDisposable
     private readonly MemoryStream stream = new();
     private readonly Utf8JsonWriter writer;
 
-    public JsonPen() => writer = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+    /// <summary>A pen for a document.</summary>
+    /// <param name="indented">Laid out for people; otherwise on one line.</param>
+    public JsonPen(bool indented = true) => writer = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = indented, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
 
     public void Dispose()
     {
@@ -26,6 +28,13 @@ public sealed class JsonPen : IDisposable
     {
         writer.Flush();
         stream.WriteByte((byte)'\n');
+        return stream.ToArray();
+    }
+
+    /// <summary>The whole text, with no line end.</summary>
+    public ReadOnlyMemory<byte> Line()
+    {
+        writer.Flush();
         return stream.ToArray();
     }
 
@@ -51,6 +60,16 @@ public sealed class JsonPen : IDisposable
     public void No(string key) => writer.WriteBoolean(key, false);
 
     public void Day(string key, DateOnly? value) => Text(key, value?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+
+    /// <summary>A moment with its offset, to the thousandth of a second.</summary>
+    public void Instant(string key, DateTimeOffset? value) => Text(key, value?.ToString("yyyy-MM-dd'T'HH:mm:ss.FFFzzz", CultureInfo.InvariantCulture));
+
+    /// <summary>A value as it stood in another document.</summary>
+    public void Raw(string key, string json)
+    {
+        writer.WritePropertyName(key);
+        writer.WriteRawValue(json);
+    }
 
     public void Hour(string key, TimeOnly value) => Text(key, HourText(value));
 

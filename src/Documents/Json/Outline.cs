@@ -34,6 +34,9 @@ public abstract record Outline
     /// <summary>A moment of the farm's own clock, or one with its offset from UTC.</summary>
     public sealed record Moment : Outline;
 
+    /// <summary>A moment with its offset from UTC, so that no clock has to be asked.</summary>
+    public sealed record Instant : Outline;
+
     /// <summary>An hour of the day such as 07:00.</summary>
     public sealed record Hour : Outline;
 

@@ -48,6 +48,7 @@ public sealed class OutlineCheck
             case Outline.Day when JsonFacts.DayOf(value) is not null:
             case Outline.Hour when JsonFacts.HourOf(value) is not null:
             case Outline.Moment when JsonFacts.MomentOf(value) is not null:
+            case Outline.Instant when JsonFacts.InstantOf(value) is not null:
                 return;
             case Outline.Geometry when value.ValueKind == JsonValueKind.Object:
                 problems.AddRange(BoundaryReading.Read(JsonFacts.DatumOf(value), Place.Named(path, name)).Problems);

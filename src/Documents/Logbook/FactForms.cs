@@ -1,0 +1,18 @@
+using Watersown.Season;
+
+namespace Watersown.Documents.Logbooks;
+
+/// <summary>Every kind of fact that this desk knows.</summary>
+internal static class FactForms
+{
+    public static ImmutableArray<FactForm> All { get; } =
+        [.. WaterForms.All, .. LandForms.All, .. SeedForms.All, .. FlightForms.All, .. WeatherForms.All, .. TalkForms.All];
+
+    private static readonly ImmutableDictionary<string, FactForm> byKind = All.ToImmutableDictionary(f => f.Kind, StringComparer.Ordinal);
+
+    private static readonly ImmutableDictionary<Type, FactForm> byType = All.ToImmutableDictionary(f => f.Type);
+
+    public static FactForm? Find(string kind) => byKind.GetValueOrDefault(kind);
+
+    public static FactForm Of(MarkFact fact) => byType[fact.GetType()];
+}

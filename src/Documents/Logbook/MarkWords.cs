@@ -1,0 +1,28 @@
+using Watersown.Documents.Farms;
+using Watersown.Season;
+
+namespace Watersown.Documents.Logbooks;
+
+/// <summary>The words a mark uses for one of a few things.</summary>
+public static class MarkWords
+{
+    public static WordList<Sureness> Sureness { get; } = new(("measured", Season.Sureness.Measured), ("told", Season.Sureness.Told), ("guessed", Season.Sureness.Guessed));
+
+    public static WordList<WaterSeen> Water { get; } = new(("wet", WaterSeen.Wet), ("full", WaterSeen.Full), ("dry", WaterSeen.Dry), ("reflooded", WaterSeen.Reflooded));
+
+    public static WordList<OrderState> Orders { get; } = new(
+        ("asked", OrderState.Asked), ("accepted", OrderState.Accepted), ("running", OrderState.Running), ("changed", OrderState.Changed), ("ended", OrderState.Ended));
+
+    public static WordList<FaultKind> Faults { get; } = new(("levee", FaultKind.Levee), ("box", FaultKind.Box), ("pump", FaultKind.Pump), ("gate", FaultKind.Gate));
+
+    public static WordList<StandDownReason> StandDowns { get; } = new(
+        ("wind", StandDownReason.Wind),
+        ("rain", StandDownReason.Rain),
+        ("fog", StandDownReason.Fog),
+        ("aeroplane", StandDownReason.Aeroplane),
+        ("seed", StandDownReason.Seed),
+        ("field", StandDownReason.Field),
+        ("other", StandDownReason.Other));
+
+    public static WordList<ToldState> Told { get; } = new(("told", ToldState.Told), ("heard", ToldState.Heard), ("agreed", ToldState.Agreed), ("not-reached", ToldState.NotReached));
+}

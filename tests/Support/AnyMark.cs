@@ -1,0 +1,150 @@
+using CsCheck;
+using Watersown.Land;
+using Watersown.Schedule;
+using Watersown.Season;
+using Watersown.Wording;
+
+namespace Watersown;
+
+/// <summary>Marks of every kind about the fields, sources and batches of <see cref="PlannedMorning"/>, and about some that it does not have.</summary>
+internal static class AnyMark
+{
+    private static readonly Gen<string> fields = OneOf("N3", "N4", "R4", "R5", "S2", "S3", "H4", "n4", "Z9");
+
+    private static readonly Gen<string> sources = OneOf("NT-1", "ST-2", "SP-1", "W-2", "XX-1");
+
+    private static readonly Gen<string> batches = OneOf("B-07a", "B-08", "B-09", "B-10", "B-11");
+
+    private static readonly Gen<string> trailers = OneOf("1", "2", "3", "5", "6");
+
+    private static readonly Gen<string> words = OneOf("tule bank", "he said so", "ñandú \"x\" <b>", "4");
+
+    private static readonly Gen<int> checks = Gen.Int[1, 8];
+
+    private static readonly Gen<DateTimeOffset> moments = Gen.Int[0, 6 * 24 * 60].Select(m => PlannedMorning.At(5, 0).AddMinutes(m));
+
+    private static readonly Gen<Boundary> edges = Gen.Select(Gen.Int[0, 40], Gen.Int[1, 9], Gen.Bool).Select((at, size, hole) =>
+        new Boundary([new BoundaryPart(Square(at, size, turned: false), hole ? [Square(at + (size / 4.0), size / 2.0, turned: true)] : [])]));
+
+    private static readonly Gen<WaterDepth> depths = Gen.Int[0, 60].Select(q => WaterDepth.FromInches(q / 4.0));
+
+    private static readonly Gen<DrySeed> dry = Gen.Int[1, 20_000].Select(p => DrySeed.FromPounds(p));
+
+    private static readonly Gen<SoakedSeed> soaked = Gen.Int[1, 3000].Select(p => SoakedSeed.FromPounds(p));
+
+    private static readonly Gen<FlowRate> flows = Gen.Int[0, 200].Select(t => FlowRate.FromCubicFeetPerSecond(t / 10.0));
+
+    private static readonly Gen<Speed> winds = Gen.Int[0, 40].Select(m => Speed.FromMilesPerHour(m));
+
+    private static readonly Gen<Bearing> bearings = Gen.Int[0, 359].Select(d => Bearing.FromDegrees(d));
+
+    private static readonly Gen<DateOnly> days = Gen.Int[5, 14].Select(d => new DateOnly(2026, 5, d));
+
+    private static readonly Gen<TimeOnly> hours = Gen.Int[0, 95].Select(q => new TimeOnly(q / 4, q % 4 * 15));
+
+    private static readonly Gen<PlanTaskKind> tasks = Gen.Enum<PlanTaskKind>();
+
+    /// <summary>Names out of a few, so that marks meet.</summary>
+    public static Gen<MarkId> SomeId { get; } = Gen.Int[0, 400].Select(Id);
+
+    public static Gen<MarkFact> Fact { get; } = Gen.OneOf(Water(), Land(), Seed(), Air(), Talk());
+
+    public static Gen<Mark> Mark { get; } =
+        Gen.Select(SomeId, Fact, moments, Gen.Int[0, 600], Gen.Enum<Sureness>(), May(SomeId), Maybe(words), OneOf("phone-a", "phone-b")).Select((id, fact, happened, late, sure, replaces, note, device) => new Mark
+        {
+            Id = id,
+            Happened = happened,
+            Entered = happened.AddMinutes(late).AddMilliseconds(late),
+            By = device == "phone-a" ? "Tamsin Wexcombe" : "Lucero Quintabar",
+            Device = device,
+            Sure = sure,
+            Replaces = fact is Withdrawn ? replaces ?? Id(7) : replaces is { } other && other.Text[^1] == '0' ? other : null,
+            Note = note,
+            Fact = fact,
+        });
+
+    /// <summary>A logbook in which every name is used once.</summary>
+    public static Gen<ImmutableArray<Mark>> Several { get; } = Mark.Array[0, 40].Select(marks => marks.DistinctBy(m => m.Id).ToImmutableArray());
+
+    public static MarkId Id(int number) => new(number.ToString("x32", System.Globalization.CultureInfo.InvariantCulture));
+
+    // Counter-clockwise, or the other way for a hole.
+    private static ImmutableArray<GeoPoint> Square(double at, double size, bool turned)
+    {
+        GeoPoint Corner(double east, double north) => new(39 + ((at + north) / 1000), -122 + ((at + east) / 1000));
+        ImmutableArray<GeoPoint> ring = [Corner(0, 0), Corner(size, 0), Corner(size, size), Corner(0, size)];
+        return turned ? [ring[0], ring[3], ring[2], ring[1]] : ring;
+    }
+
+    private static Gen<MarkFact> Water() => Gen.OneOf(
+        Gen.Select(fields, checks, Gen.Enum<WaterSeen>()).Select((f, c, w) => (MarkFact)new CheckWater(f, c, w)),
+        Gen.Select(fields, May(checks), depths).Select((f, c, d) => (MarkFact)new DepthRead(f, c, d)),
+        Gen.Select(fields, checks, depths).Select((f, b, d) => (MarkFact)new BoardsSet(f, b, d)),
+        Gen.Select(sources, flows, Maybe(words)).Select((s, f, h) => (MarkFact)new FlowSeen(s, f, h)),
+        Gen.Select(sources, moments, flows, Gen.Enum<OrderState>(), Maybe(words), Gen.Bool).Select((s, m, f, o, n, v) => (MarkFact)new WaterOrdered(s, m, f, o) { OrderNumber = n, ByVoice = v }),
+        Gen.Select(sources, Gen.Bool).Select((s, up) => (MarkFact)new SourceSwitched(s, up)),
+        Gen.Select(Gen.Enum<FaultKind>(), Maybe(fields), Maybe(sources), May(checks), May(checks), Maybe(words)).Select((k, f, s, c, b, p) =>
+            (MarkFact)new FaultFound(k) { Field = f, Source = s, Check = c, ToCheck = c + 1, Box = b, Photo = p, Width = c is null ? null : Length.FromFeet(c.Value) }),
+        SomeId.Select(id => (MarkFact)new FaultMended(id)));
+
+    private static Gen<MarkFact> Land() => Gen.OneOf(
+        Gen.Select(fields, Gen.Enum<FieldStage>()).Select((f, s) => (MarkFact)new StageReached(f, s)),
+        Gen.Select(fields, May(Gen.Int[5, 300]), May(Gen.Int[120, 200]), Maybe(words), Maybe(words)).Select((f, a, r, v, n) => (MarkFact)new FieldCorrected(f)
+        {
+            Net = a is { } acres ? Area.FromAcres(acres) : null,
+            Gross = a is { } inside ? Area.FromAcres(inside * 2) : null,
+            Certified = r is { } held ? Area.FromAcres(held) : null,
+            Rate = r is { } rate ? SeedRate.FromPoundsPerAcre(rate) : null,
+            Variety = v,
+            Name = n,
+        }),
+        Gen.Select(fields, edges).Select((f, e) => (MarkFact)BoundaryDrawn.Of(f, e)),
+        Gen.Select(fields, words, May(Gen.Int[5, 60]), Gen.Int[0, 60].Array[0, 9]).Select((f, z, a, r) => (MarkFact)new RingsCounted(f, z, a is { } acres ? Area.FromAcres(acres) : null, [.. r])),
+        Gen.Select(fields, words, words).Select((f, w, s) => (MarkFact)new Scouted(f, w, s)),
+        Gen.Select(words, Maybe(fields)).Select((t, f) => (MarkFact)new Noted(t, f)),
+        Gen.Select(words, Maybe(fields)).Select((t, f) => (MarkFact)new Photographed(t, f)));
+
+    private static Gen<MarkFact> Seed() => Gen.OneOf(
+        Gen.Select(batches, Maybe(OneOf("E-1 lot 2", "E-2 lot 1", "no lot")), Maybe(OneOf("E-1", "E-2")), May(dry), fields.Array[0, 2]).Select((b, l, v, d, m) =>
+            (MarkFact)new BatchInSoak(b) { Lot = l, Variety = v, Dry = d, MeantFor = [.. m] }),
+        batches.Select(b => (MarkFact)new BatchDrained(b)),
+        Gen.Select(batches, May(dry)).Select((b, d) => (MarkFact)new BatchDumped(b, d)),
+        Gen.Select(trailers, Maybe(batches), May(soaked), Maybe(fields), Maybe(words)).Select((t, b, w, f, p) => (MarkFact)new TrailerSeen(t) { Batch = b, Weighed = w, Field = f, Place = p }),
+        Gen.Select(trailers, soaked, Maybe(fields)).Select((t, w, f) => (MarkFact)new SeedLeft(t, w) { Field = f }));
+
+    private static Gen<MarkFact> Air() => Gen.OneOf(
+        Gen.Select(fields, May(Gen.Int[5, 90]), Maybe(words), Maybe(batches), May(dry), May(Gen.Int[1, 20]), Gen.Bool).Select((f, a, p, b, d, l, r) => (MarkFact)new FieldSown(f)
+        {
+            Land = a is { } acres ? Area.FromAcres(acres) : null,
+            Part = p,
+            Batch = b,
+            Dry = d,
+            Loads = l,
+            Resow = r,
+        }),
+        Gen.Select(fields, May(Gen.Int[1, 20]), Maybe(trailers), May(soaked)).Select((f, n, t, w) => (MarkFact)new LoadGone(f, n) { Trailer = t, Soaked = w }),
+        Gen.Select(days, hours, hours, Maybe(words)).Select((d, f, u, a) => (MarkFact)new SlotGiven(d, f, u) { Aeroplane = a }),
+        Gen.Select(days, words, Gen.Enum<StandDownReason>(), Maybe(fields)).Select((d, w, y, f) => (MarkFact)new StoodDown(d, w, y) { Field = f }),
+        Gen.Select(winds, winds, May(bearings), Maybe(words)).Select((s, g, b, p) => (MarkFact)new WindSeen(s, g) { From = b, Place = p }),
+        Gen.Select(moments, Gen.Select(moments, winds, winds, May(bearings)).Array[0, 4], Maybe(words)).Select((i, h, s) =>
+            (MarkFact)new ForecastHeard(i, [.. h.Select(x => new ForecastHour(x.Item1, x.Item2, x.Item3) { From = x.Item4 })], s)),
+        Gen.Select(days, Gen.Int[60, 100], Gen.Int[40, 59]).Select((d, h, l) => (MarkFact)new WarmthRead(d, Temperature.FromFahrenheit(h), Temperature.FromFahrenheit(l))));
+
+    private static Gen<MarkFact> Talk() => Gen.OneOf(
+        Gen.Select(words, words, Gen.Enum<ToldState>(), Gen.Bool, May(Gen.Int[1, 20]), Maybe(words), Gen.Select(fields, tasks, moments).Array[0, 3]).Select((m, p, s, v, n, t, steps) =>
+            (MarkFact)new Told(m, p, s) { ByVoice = v, Plan = n, Text = t, Role = t, Steps = [.. steps.Select(x => new ToldStep(x.Item1, x.Item2, x.Item3))] }),
+        Gen.Select(fields, tasks, moments).Select((f, t, m) => (MarkFact)new StepPinned(f, t, m)),
+        Gen.Select(fields, tasks).Select((f, t) => (MarkFact)new StepUnpinned(f, t)),
+        Gen.Select(words, words, words, Maybe(fields), Maybe(batches), Maybe(trailers)).Select((s, w, r, f, b, t) => (MarkFact)new Overridden(s, w, r) { Field = f, Batch = b, Trailer = t }),
+        Gen.Select(words, words, Maybe(words), Gen.Enum<Language>()).Select((n, r, p, s) => (MarkFact)new PersonNamed(n, r) { Phone = p, Speaks = s }),
+        Gen.Select(Gen.Int[1, 30], moments, Maybe(words)).Select((n, m, w) => (MarkFact)new PlanIssued(n, m, w)),
+        Gen.Const((MarkFact)new Withdrawn()),
+        Gen.Const((MarkFact)new UnknownFact("tractor-moved", "{\"tractor\":\"red\",\"to\":[1,2]}")));
+
+    private static Gen<string> OneOf(params string[] words) => Gen.Int[0, words.Length - 1].Select(i => words[i]);
+
+    private static Gen<string?> Maybe(Gen<string> gen) => Gen.Select(Gen.Bool, gen).Select((there, text) => there ? text : null);
+
+    private static Gen<T?> May<T>(Gen<T> gen)
+        where T : struct => Gen.Select(Gen.Bool, gen).Select((there, value) => there ? value : default(T?));
+}
