@@ -8,7 +8,7 @@ public static class BoardLayout
     /// <param name="state">The farm as it stands at the moment of reading.</param>
     /// <param name="span">How much of it.</param>
     /// <param name="told">Steps that somebody was told of.</param>
-    public static ScheduleBoard Of(SeasonPlan plan, SeasonState state, BoardSpan span, IEnumerable<ToldStep> told)
+    public static ScheduleBoard Of(SeasonPlan plan, SeasonState state, BoardSpan span, IEnumerable<ToldTo> told)
     {
         var heard = told.ToLookup(t => (t.Field, t.Kind));
         var lanes = UseLanes.Of(plan, state, span);
@@ -24,7 +24,7 @@ public static class BoardLayout
         };
     }
 
-    private static ImmutableArray<BoardRow> Rows(SeasonPlan plan, SeasonState state, BoardSpan span, ILookup<(string Field, PlanTaskKind Kind), ToldStep> told, BoardReasons reasons)
+    private static ImmutableArray<BoardRow> Rows(SeasonPlan plan, SeasonState state, BoardSpan span, ILookup<(string Field, PlanTaskKind Kind), ToldTo> told, BoardReasons reasons)
     {
         var tasks = plan.Tasks.ToLookup(t => t.Field, StringComparer.Ordinal);
         var rows = state.Farm.Fields.Select(field =>
@@ -50,7 +50,7 @@ public static class BoardLayout
         _ => DateTimeOffset.MinValue,
     };
 
-    private static ToldStep? ToldOf(PlanTask? task, ILookup<(string Field, PlanTaskKind Kind), ToldStep> told) =>
+    private static ToldTo? ToldOf(PlanTask? task, ILookup<(string Field, PlanTaskKind Kind), ToldTo> told) =>
         task is null ? null : told[(task.Field, task.Kind)].LastOrDefault();
 
     /// <summary>Calls are not bars: what counts of them is the last moment. Water is ordered at the start of its notice, seed called until the calls close.</summary>

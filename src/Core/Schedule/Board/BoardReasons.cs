@@ -9,8 +9,11 @@ internal sealed class BoardReasons(SeasonPlan plan, SeasonState state)
     // Within an hour two things count as one following the other.
     private static readonly TimeSpan follows = TimeSpan.FromHours(1);
 
+    // Of its own morning, less than this before it is the time between two fields.
+    private static readonly TimeSpan idle = TimeSpan.FromMinutes(30);
+
     private readonly ImmutableDictionary<string, (Aeroplane Plane, ImmutableArray<FlyingWindow> Windows)> planes =
-        (plan.State.Aeroplanes.IsEmpty ? [new Aeroplane(string.Empty)] : plan.State.Aeroplanes).DistinctBy(p => p.Name).ToImmutableDictionary(p => p.Name, p => (p, FlyingWindows.Of(plan.State, p)), StringComparer.Ordinal);
+        (plan.State.Aeroplanes.IsEmpty ? [new Aeroplane(string.Empty)] : plan.State.Aeroplanes).DistinctBy(p => p.Name, StringComparer.Ordinal).ToImmutableDictionary(p => p.Name, p => (p, FlyingWindows.Of(plan.State, p)), StringComparer.Ordinal);
 
     private readonly ImmutableArray<PlanTask> flights = [.. plan.Tasks.Where(t => t.Kind == PlanTaskKind.Sow)];
 
@@ -66,7 +69,7 @@ internal sealed class BoardReasons(SeasonPlan plan, SeasonState state)
             {
                 var from = slot.From > ready ? slot.From : ready;
                 var until = slot.Until < sow.Start ? slot.Until : sow.Start;
-                if (until - from < (day == FarmTime.Day(state, sow.Start) ? TimeSpan.FromMinutes(10) : need)) continue;
+                if (until - from < (day == FarmTime.Day(state, sow.Start) ? idle : need)) continue;
                 return Morning(field, sow, from, until, known.Windows);
             }
         }

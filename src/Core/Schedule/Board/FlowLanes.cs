@@ -67,7 +67,7 @@ internal static class FlowLanes
     private static (FlowRate Given, FlowRate Holding, FlowRate Filling, FlowRate Short)[] Share(SeasonPlan plan, ImmutableArray<Drinker> fields, DateTimeOffset at)
     {
         var sources = plan.State.Farm.Sources;
-        var given = sources.Select(s => Given(plan, s, at)).ToArray();
+        var given = sources.Select(s => Given(plan, s, at)).ToImmutableArray();
         var sharing = new FlowSharing(given, [.. plan.State.Farm.SharedCaps.Select(c => (c.Cap, c.Sources.Select(code => sources.IndexOf(plan.State.Farm.Source(code)!)).Where(i => i >= 0).ToImmutableArray()))], [.. fields.Select(f => (f.Sources, f.Wants(at)))]);
         var result = given.Select(g => (Given: g, Holding: FlowRate.Zero, Filling: FlowRate.Zero, Short: FlowRate.Zero)).ToArray();
         for (var f = 0; f < fields.Length; f++)

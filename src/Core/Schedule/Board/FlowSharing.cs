@@ -4,7 +4,7 @@ namespace Watersown.Schedule.Board;
 /// Shares water among fields so that as much of their want is met as can be: the greatest flow from fields over sources and
 /// shared caps, found along paths that still have room, first choices first (Ford and Fulkerson, 1956).
 /// </summary>
-internal sealed class FlowSharing
+public sealed class FlowSharing
 {
     private const double Least = 1e-9;
 
@@ -13,7 +13,7 @@ internal sealed class FlowSharing
     private readonly double[] missing;
     private readonly int sink;
 
-    public FlowSharing(FlowRate[] given, ImmutableArray<(FlowRate Cap, ImmutableArray<int> Sources)> caps, ImmutableArray<(ImmutableArray<int> Sources, FlowRate Want)> fields)
+    public FlowSharing(ImmutableArray<FlowRate> given, ImmutableArray<(FlowRate Cap, ImmutableArray<int> Sources)> caps, ImmutableArray<(ImmutableArray<int> Sources, FlowRate Want)> fields)
     {
         this.fields = fields;
         sink = fields.Length + given.Length + caps.Length;

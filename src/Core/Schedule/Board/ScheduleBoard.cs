@@ -91,7 +91,7 @@ public sealed record BoardBar(BarTrack Track, int Layer, BarState State, DateTim
     public PlanTask? Task { get; init; }
 
     /// <summary>Somebody was told of this step.</summary>
-    public ToldStep? Told { get; init; }
+    public ToldTo? Told { get; init; }
 
     public bool Fixed => Task is { Fixed: true };
 
@@ -109,7 +109,7 @@ public sealed record BoardBar(BarTrack Track, int Layer, BarState State, DateTim
 /// <param name="Kind">The step.</param>
 /// <param name="Start">When it was said to start.</param>
 /// <param name="Who">Who was told.</param>
-public sealed record ToldStep(string Field, PlanTaskKind Kind, DateTimeOffset Start, string Who)
+public sealed record ToldTo(string Field, PlanTaskKind Kind, DateTimeOffset Start, string Who)
 {
     /// <summary>When it was said.</summary>
     public DateTimeOffset? At { get; init; }
@@ -122,7 +122,7 @@ public sealed record BoardMoment(DateTimeOffset At, PlanTask Task)
 {
     public required string Key { get; init; }
 
-    public ToldStep? Told { get; init; }
+    public ToldTo? Told { get; init; }
 }
 
 /// <summary>What is shaded down the board.</summary>

@@ -50,7 +50,7 @@ internal static class UseLanes
     private static IEnumerable<UseLane> Tractors(SeasonPlan plan, BoardSpan span)
     {
         var work = plan.Tasks.Where(t => t.Kind == PlanTaskKind.Ground).ToLookup(t => t.Resource, StringComparer.Ordinal);
-        var groups = plan.State.Tractors.Select(g => (g.Name, Most: (int?)g.Count)).Concat(work.Select(w => (Name: w.Key, Most: (int?)null))).DistinctBy(g => g.Name);
+        var groups = plan.State.Tractors.Select(g => (g.Name, Most: (int?)g.Count)).Concat(work.Select(w => (Name: w.Key, Most: (int?)null))).DistinctBy(g => g.Name, StringComparer.Ordinal);
         foreach (var (name, most) in groups)
             yield return new UseLane(LaneKind.Tractors, name, most) { Bars = Spread(work[name].Select(t => new LaneBar(0, LaneUse.Working, t.Start, t.End) { Field = t.Field, Work = t.Implement }), span) };
     }

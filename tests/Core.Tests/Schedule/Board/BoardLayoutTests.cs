@@ -1,4 +1,3 @@
-using Watersown.Flight;
 using Watersown.Seed;
 
 namespace Watersown.Schedule.Board;
@@ -118,15 +117,30 @@ public sealed class BoardLayoutTests
 
     [Theory]
     [InlineData("S2", BoardHold.Seed)] // B-08 is drained enough on Saturday 04:50 at the soonest
-    [InlineData("R5", BoardHold.Wind)] // Sunday's seed came too late, Monday's calm hours are too few
+    [InlineData("R5", BoardHold.Plane)] // S3 has Monday's hour and a half of calm
+    [InlineData("R6", BoardHold.Water)] // full on Wednesday at 16:00, sown the next morning
     [InlineData("N1", BoardHold.Sown)]
     public void A_row_says_what_holds_it(string field, BoardHold hold) => Assert.Equal(hold, Lay(BoardZoom.Week).Rows.Single(r => r.Field.Code == field).Reason.Hold);
+
+    [Fact]
+    public void A_morning_lost_to_wind_is_held_by_wind()
+    {
+        // Friday is blown; alone on the farm and with seed drained, S2 goes on Saturday.
+        var alone = Plan with
+        {
+            Tasks = [.. Plan.Tasks.Where(t => t is { Field: "S2", Kind: PlanTaskKind.Sow }).Select(t => t with { Batch = "B-00" })],
+            State = Plan.State with { Batches = [new SoakBatch("B-00", "E-1 lot 2", "E-1", DrySeed.FromPounds(12865), PlannedMorning.At(5, 6)) { Drained = PlannedMorning.At(6, 18) }] },
+        };
+        var row = BoardLayout.Of(alone, alone.State, BoardSpan.Of(alone, BoardZoom.Week, Friday), []).Rows.Single(r => r.Field.Code == "S2");
+        Assert.Equal(BoardHold.Wind, row.Reason.Hold);
+        Assert.Equal(PlannedMorning.At(8, 5, 45), row.Reason.At);
+    }
 
     [Fact]
     public void A_pinned_step_says_so_and_a_step_that_is_running_cannot_be_pinned()
     {
         var pinned = Plan with { Tasks = [.. Plan.Tasks.Select(t => t is { Field: "R4", Kind: PlanTaskKind.Sow } ? t with { Pinned = true } : t)] };
-        var rows = BoardLayout.Of(pinned, pinned.State, BoardSpan.Of(pinned, BoardZoom.Week, Friday), [new ToldStep("R4", PlanTaskKind.Sow, PlannedMorning.At(10, 5, 45), "dispatcher")]).Rows;
+        var rows = BoardLayout.Of(pinned, pinned.State, BoardSpan.Of(pinned, BoardZoom.Week, Friday), [new ToldTo("R4", PlanTaskKind.Sow, PlannedMorning.At(10, 5, 45), "dispatcher")]).Rows;
         var sow = rows.Single(r => r.Field.Code == "R4").Bars.Single(b => b.State == BarState.Sowing);
         Assert.True(sow is { Pinned: true, CanBePinned: true, Told.Who: "dispatcher" });
         Assert.Equal(BoardHold.Pinned, rows.Single(r => r.Field.Code == "R4").Reason.Hold);

@@ -21,7 +21,8 @@ internal static class BoardText
 
     private static void Row(StringBuilder text, BoardRow row)
     {
-        text.AppendLine(Plain, $"{row.Field.Code} {row.Group}: {row.Reason.Hold} {(row.Reason.At is { } at ? At(at) : "-")} {string.Join(' ', row.Reason.Others)}".TrimEnd());
+        var since = row.Reason.At is { } at ? At(at) : "-";
+        text.AppendLine(Plain, $"{row.Field.Code} {row.Group}: {row.Reason.Hold} {since}{string.Concat(row.Reason.Others.Select(o => " " + o))}");
         foreach (var bar in row.Bars)
             text.AppendLine(Plain, $"  {bar.Track}{bar.Layer} {bar.State} {At(bar.From)} - {At(bar.Until)}{(bar.GoesOn ? " >" : "")}{(bar.Fixed ? " fixed" : "")}{(bar.Pinned ? " pinned" : "")}{(bar.Told is { } told ? " told " + told.Who : "")}");
         foreach (var moment in row.Moments) text.AppendLine(Plain, $"  by {At(moment.At)} {moment.Task.Kind}");

@@ -10,8 +10,8 @@ public sealed class FlowSharingTests
     {
         // W-1 4.2 and W-2 3.2; one field on both wants 6, one on W-1 alone wants 1.
         var sharing = new FlowSharing([Cfs(4.2), Cfs(3.2)], [], [([0, 1], Cfs(6)), ([0], Cfs(1))]);
-        Assert.Equal(3.2, sharing.Flow(0, 1).CubicFeetPerSecond, 9);
-        Assert.Equal(2.8, sharing.Flow(0, 0).CubicFeetPerSecond, 9);
+        Assert.Equal(2.8, sharing.Flow(0, 1).CubicFeetPerSecond, 9);
+        Assert.Equal(3.2, sharing.Flow(0, 0).CubicFeetPerSecond, 9);
         Assert.Equal(1, sharing.Flow(1, 0).CubicFeetPerSecond, 9);
         Assert.Equal(FlowRate.Zero, sharing.Missing(0));
     }
