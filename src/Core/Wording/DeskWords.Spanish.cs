@@ -99,7 +99,7 @@ public sealed partial record DeskWords
         DeviceHolds = "Marcas en él",
         DeviceToSend = "Sin enviar",
         DeviceHost = "Anfitrión oído por última vez",
-        DevicePlan = "Plan",
+        DevicePlan = "Plan vigente",
         DevicePlanSaid = "n.º {n}, hecho {when}",
         SendNow = "Enviar y recibir ahora",
         Heard = "Últimas noticias de",
