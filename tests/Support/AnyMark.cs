@@ -1,4 +1,5 @@
 using CsCheck;
+using Watersown.Land;
 using Watersown.Schedule;
 using Watersown.Season;
 using Watersown.Wording;
@@ -21,6 +22,9 @@ internal static class AnyMark
     private static readonly Gen<int> checks = Gen.Int[1, 8];
 
     private static readonly Gen<DateTimeOffset> moments = Gen.Int[0, 6 * 24 * 60].Select(m => PlannedMorning.At(5, 0).AddMinutes(m));
+
+    private static readonly Gen<Boundary> edges = Gen.Select(Gen.Int[0, 40], Gen.Int[1, 9], Gen.Bool).Select((at, size, hole) =>
+        new Boundary([new BoundaryPart(Square(at, size, turned: false), hole ? [Square(at + (size / 4.0), size / 2.0, turned: true)] : [])]));
 
     private static readonly Gen<WaterDepth> depths = Gen.Int[0, 60].Select(q => WaterDepth.FromInches(q / 4.0));
 
@@ -64,6 +68,14 @@ internal static class AnyMark
 
     public static MarkId Id(int number) => new(number.ToString("x32", System.Globalization.CultureInfo.InvariantCulture));
 
+    // Counter-clockwise, or the other way for a hole.
+    private static ImmutableArray<GeoPoint> Square(double at, double size, bool turned)
+    {
+        GeoPoint Corner(double east, double north) => new(39 + ((at + north) / 1000), -122 + ((at + east) / 1000));
+        ImmutableArray<GeoPoint> ring = [Corner(0, 0), Corner(size, 0), Corner(size, size), Corner(0, size)];
+        return turned ? [ring[0], ring[3], ring[2], ring[1]] : ring;
+    }
+
     private static Gen<MarkFact> Water() => Gen.OneOf(
         Gen.Select(fields, checks, Gen.Enum<WaterSeen>()).Select((f, c, w) => (MarkFact)new CheckWater(f, c, w)),
         Gen.Select(fields, May(checks), depths).Select((f, c, d) => (MarkFact)new DepthRead(f, c, d)),
@@ -80,10 +92,13 @@ internal static class AnyMark
         Gen.Select(fields, May(Gen.Int[5, 300]), May(Gen.Int[120, 200]), Maybe(words), Maybe(words)).Select((f, a, r, v, n) => (MarkFact)new FieldCorrected(f)
         {
             Net = a is { } acres ? Area.FromAcres(acres) : null,
+            Gross = a is { } inside ? Area.FromAcres(inside * 2) : null,
+            Certified = r is { } held ? Area.FromAcres(held) : null,
             Rate = r is { } rate ? SeedRate.FromPoundsPerAcre(rate) : null,
             Variety = v,
             Name = n,
         }),
+        Gen.Select(fields, edges).Select((f, e) => (MarkFact)BoundaryDrawn.Of(f, e)),
         Gen.Select(fields, words, May(Gen.Int[5, 60]), Gen.Int[0, 60].Array[0, 9]).Select((f, z, a, r) => (MarkFact)new RingsCounted(f, z, a is { } acres ? Area.FromAcres(acres) : null, [.. r])),
         Gen.Select(fields, words, words).Select((f, w, s) => (MarkFact)new Scouted(f, w, s)),
         Gen.Select(words, Maybe(fields)).Select((t, f) => (MarkFact)new Noted(t, f)),

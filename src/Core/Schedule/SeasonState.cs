@@ -36,6 +36,9 @@ public enum FieldStage
 /// <param name="Stage">How far it has come.</param>
 public sealed record FieldSeason(string Code, SeedRate Rate, FieldStage Stage)
 {
+    /// <summary>Nobody has said how far it has come: the stage is only what is taken where nothing is known.</summary>
+    public bool StageUntold { get; init; }
+
     /// <summary>Variety meant for it; none known means any seed will do.</summary>
     public string? Variety { get; init; }
 

@@ -30,8 +30,8 @@ internal sealed partial class FieldFold
 
         if (Season is null) return;
         // A word from before the farm's own can carry a field forward, never back.
-        if (!ground.IsOlderThan(mark) && stage <= Season.Stage) return;
-        if (stage < Season.Stage)
+        if (!ground.IsOlderThan(mark) && stage <= Season.Stage && !Season.StageUntold) return;
+        if (stage < Season.Stage && !Season.StageUntold)
         {
             Ask(SeasonProblems.StageBack, [mark.Id], ("limit", StageWords.Of(Season.Stage)), ("value", StageWords.Of(stage)));
             TurnBack(stage);
@@ -65,6 +65,7 @@ internal sealed partial class FieldFold
     private static FieldSeason Advanced(FieldSeason season, FieldStage stage) => season with
     {
         Stage = stage,
+        StageUntold = false,
         FitFrom = null,
         WorkLeft = season.WorkLeft is { } left && Done(stage) is { } done ? [.. left.Where(w => w > done)] : null,
     };

@@ -80,7 +80,7 @@ internal sealed partial class FieldFold
             case FieldSown sown: TakeSown(mark, sown); break;
             case LoadGone load: loads.Add(new LoadNote(load.Number, mark.Happened, mark.By) { Trailer = load.Trailer, Soaked = load.Soaked }); break;
             case BoardsSet boards: TakeBoards(mark, boards); break;
-            case FieldCorrected said: TakeCorrection(mark, said); break;
+            case FieldCorrected or BoundaryDrawn: TakeGround(mark); break;
             case RingsCounted count: (counts[count.Zone], scouted) = ((mark, count), mark.Happened); break;
             case Scouted: scouted = mark.Happened; break;
             default: break;
@@ -93,13 +93,13 @@ internal sealed partial class FieldFold
         Land = Land with { Boxes = [.. Land.Boxes.Select(b => b.Number == boards.Box ? b with { Boards = boards.Height } : b)] };
     }
 
-    private void TakeCorrection(Mark mark, FieldCorrected said)
+    private void TakeGround(Mark mark)
     {
-        if (Land is null || Season is null || !ground.IsOlderThan(mark)) return;
-        // Checks keep their shares of the field.
-        if (said.Net is { } net) Land = Land with { Basins = [.. Land.Basins.Select(b => b with { Area = b.Area * (net / Land.Net) })], Net = net };
-        if (said.Name is { } name) Land = Land with { Name = name };
-        Season = Season with { Rate = said.Rate ?? Season.Rate, Variety = said.Variety ?? Season.Variety };
+        if (Land is null) return;
+        var newer = ground.IsOlderThan(mark);
+        Land = GroundMarks.Lay(Land, newer ? mark.Fact : GroundMarks.Filling(Land, mark.Fact));
+        if (Season is null || mark.Fact is not FieldCorrected said) return;
+        Season = newer ? Season with { Rate = said.Rate ?? Season.Rate, Variety = said.Variety ?? Season.Variety } : Season with { Variety = Season.Variety ?? said.Variety };
     }
 
     /// <summary>Soaked seed left after its sowing.</summary>
@@ -129,6 +129,9 @@ internal sealed partial class FieldFold
         If(before.Rate != after.Rate, FieldChange.Rate);
         If(before.Variety != after.Variety, FieldChange.Variety);
         If(landBefore.Name != land.Name, FieldChange.Name);
+        If(landBefore.Gross != land.Gross, FieldChange.Gross);
+        If(landBefore.Certified != land.Certified, FieldChange.Certified);
+        If(!ReferenceEquals(landBefore.Boundary, land.Boundary), FieldChange.Boundary);
         return changes.ToImmutable();
     }
 

@@ -1,3 +1,4 @@
+using Watersown.Land;
 using Watersown.Schedule;
 
 namespace Watersown.Season;
@@ -14,6 +15,12 @@ public sealed record FieldCorrected(string Field) : MarkFact
     /// <summary>Net acres.</summary>
     public Area? Net { get; init; }
 
+    /// <summary>Gross acres.</summary>
+    public Area? Gross { get; init; }
+
+    /// <summary>Acres as certified.</summary>
+    public Area? Certified { get; init; }
+
     /// <summary>Dry seed per acre.</summary>
     public SeedRate? Rate { get; init; }
 
@@ -22,6 +29,21 @@ public sealed record FieldCorrected(string Field) : MarkFact
     public string? Name { get; init; }
 
     public override string? AboutField => Field;
+}
+
+/// <summary>The edge of a field, as somebody drew, walked or imported it.</summary>
+/// <param name="Field">Field code.</param>
+/// <param name="Land">Its pieces; of each the outer ring first, then its holes.</param>
+public sealed record BoundaryDrawn(string Field, FactList<FactList<FactList<GeoPoint>>> Land) : MarkFact
+{
+    public override string? AboutField => Field;
+
+    /// <summary>The fact of a boundary.</summary>
+    public static BoundaryDrawn Of(string field, Boundary edge) =>
+        new(field, [.. edge.Parts.Select(p => (FactList<FactList<GeoPoint>>)[[.. p.Outer], .. p.Holes.Select(h => (FactList<GeoPoint>)[.. h])])]);
+
+    /// <summary>The boundary of the fact.</summary>
+    public Boundary ToBoundary() => new([.. Land.Select(p => new BoundaryPart(p[0].AsArray(), [.. p.Skip(1).Select(h => h.AsArray())]))]);
 }
 
 /// <summary>Plants inside rings thrown in one zone.</summary>

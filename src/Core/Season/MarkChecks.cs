@@ -39,7 +39,7 @@ public static class MarkChecks
         FlowSeen f => [Of(SeasonLimits.Flow, f.Flow.CubicFeetPerSecond)],
         WaterOrdered f => [Of(SeasonLimits.Flow, f.Flow.CubicFeetPerSecond)],
         FaultFound f => [Of(SeasonLimits.Check, f.Check), Of(SeasonLimits.ToCheck, f.ToCheck), Of(SeasonLimits.Box, f.Box), Of(SeasonLimits.Gap, f.Width?.Feet)],
-        FieldCorrected f => [Of(LandLimits.Net, f.Net?.Acres), Of(SeedLimits.Rate, f.Rate?.PoundsPerAcre)],
+        FieldCorrected f => [Of(LandLimits.Net, f.Net?.Acres), Of(LandLimits.Gross, f.Gross?.Acres), Of(LandLimits.Certified, f.Certified?.Acres), Of(SeedLimits.Rate, f.Rate?.PoundsPerAcre)],
         RingsCounted f => [Of(SeasonLimits.Zone, f.ZoneLand?.Acres), .. f.Rings.Select((r, i) => (SeasonLimits.Rings, "rings[" + Say.Number(i) + "]", (double?)r))],
         BatchInSoak f => [Of(SeedLimits.BatchDry, f.Dry?.Pounds)],
         BatchDumped f => [Of(SeedLimits.BatchDry, f.Dry?.Pounds)],
@@ -85,7 +85,7 @@ public static class MarkChecks
             problems.Add(SeasonProblems.UnknownSource.At("fact.source", ("value", source), ("nearest", Meant(source, ground.Farm.Sources.Select(s => s.Code)))));
         if (fact is CheckWater { Check: var check } && field is { Basins.Length: > 0 } && check > field.Basins.Length)
             problems.Add(SeasonProblems.UnknownCheck.At("fact.check", ("value", Say.Number(check)), ("limit", Say.Number(field.Basins.Length))));
-        if (fact is FieldCorrected { Net: { } net } && field?.Gross is { } gross && net > gross)
+        if (fact is FieldCorrected said && field is not null && (said.Net ?? field.Net) is var net && (said.Gross ?? field.Gross) is { } gross && net > gross && (said.Net ?? said.Gross) is not null)
             problems.Add(LandProblems.NetAboveGross.At("fact.net_ac", ("value", Acres(net)), ("limit", Acres(gross))));
         if (fact is WaterOrdered order && ground.Farm.Sources.FirstOrDefault(s => string.Equals(s.Code, order.Source, StringComparison.OrdinalIgnoreCase)) is { } asked && order.Flow > asked.Cap)
             problems.Add(LandProblems.RunningAboveCap.At("fact.flow_cfs", ("value", Cfs(order.Flow)), ("limit", Cfs(asked.Cap))));

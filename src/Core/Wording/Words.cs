@@ -6,14 +6,16 @@ namespace Watersown.Wording;
 /// </summary>
 public sealed record Words
 {
-    private Words(CommonWords common, FlightWords flight, MapWords map, SeedWords seed, WaterWords water, DayWords day, TextWords text, CalendarWords calendar, IndexWords index) =>
-        (Common, Flight, Map, Seed, Water, Day, Text, Calendar, Index) = (common, flight, map, seed, water, day, text, calendar, index);
+    private Words(CommonWords common, FlightWords flight, MapWords map, SeedWords seed, WaterWords water, DayWords day, TextWords text, CalendarWords calendar, IndexWords index, WaterScreenWords waterScreen, SeedScreenWords seedScreen, FlightScreenWords flightScreen) =>
+        (Common, Flight, Map, Seed, Water, Day, Text, Calendar, Index, WaterScreen, SeedScreen, FlightScreen) = (common, flight, map, seed, water, day, text, calendar, index, waterScreen, seedScreen, flightScreen);
 
     public static Words English { get; } = new(
-        CommonWords.English, FlightWords.English, MapWords.English, SeedWords.English, WaterWords.English, DayWords.English, TextWords.English, CalendarWords.English, IndexWords.English);
+        CommonWords.English, FlightWords.English, MapWords.English, SeedWords.English, WaterWords.English, DayWords.English, TextWords.English, CalendarWords.English, IndexWords.English,
+        WaterScreenWords.English, SeedScreenWords.English, FlightScreenWords.English);
 
     public static Words Spanish { get; } = new(
-        CommonWords.Spanish, FlightWords.Spanish, MapWords.Spanish, SeedWords.Spanish, WaterWords.Spanish, DayWords.Spanish, TextWords.Spanish, CalendarWords.Spanish, IndexWords.Spanish);
+        CommonWords.Spanish, FlightWords.Spanish, MapWords.Spanish, SeedWords.Spanish, WaterWords.Spanish, DayWords.Spanish, TextWords.Spanish, CalendarWords.Spanish, IndexWords.Spanish,
+        WaterScreenWords.Spanish, SeedScreenWords.Spanish, FlightScreenWords.Spanish);
 
     public CommonWords Common { get; }
 
@@ -32,6 +34,15 @@ public sealed record Words
     public CalendarWords Calendar { get; }
 
     public IndexWords Index { get; }
+
+    /// <summary>Words of the water screens.</summary>
+    public WaterScreenWords WaterScreen { get; }
+
+    /// <summary>Words of the seed screens.</summary>
+    public SeedScreenWords SeedScreen { get; }
+
+    /// <summary>Words of the flight screens.</summary>
+    public FlightScreenWords FlightScreen { get; }
 
     public static Words In(Language language) => language switch
     {

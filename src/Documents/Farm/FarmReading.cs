@@ -89,8 +89,7 @@ public static class FarmReading
     /// <summary>One warning for all fields of which nothing tells how far they have come.</summary>
     private static void SayUnknownStages(JsonFacts facts, Farm farm, PartReader reader)
     {
-        string[] telling = ["stage", "sown_at", "full_since", "first_water", "checks_wet", "aqua_on"];
-        var silent = facts.Entries("fields").Select((f, i) => (Facts: f, Index: i)).Where(f => !telling.Any(f.Facts.Has)).ToList();
+        var silent = facts.Entries("fields").Select((f, i) => (Facts: f, Index: i)).Where(f => !FieldReading.Telling.Any(f.Facts.Has)).ToList();
         if (silent.Count == 0) return;
         var names = string.Join(", ", silent.Take(6).Select(f => farm.Fields[f.Index].Name));
         if (silent.Count > 6) names += string.Create(System.Globalization.CultureInfo.InvariantCulture, $" and {silent.Count - 6} more");

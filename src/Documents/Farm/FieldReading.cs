@@ -8,6 +8,9 @@ namespace Watersown.Documents.Farms;
 /// <summary>One field: its ground, and how far its season has come.</summary>
 internal static class FieldReading
 {
+    /// <summary>Keys that tell how far a field has come.</summary>
+    internal static ImmutableArray<string> Telling { get; } = ["stage", "sown_at", "full_since", "first_water", "checks_wet", "aqua_on"];
+
     /// <summary>Codes of all fields in order, made from the name where the farm gave none.</summary>
     public static ImmutableArray<string> Codes(JsonFacts farm)
     {
@@ -51,6 +54,7 @@ internal static class FieldReading
         var stage = Words.Stages.Find(facts.Text("stage")) ?? SeasonDefaults.StageFrom(sown, full, water, wet, aqua);
         return new FieldSeason(code, SeedRate.FromPoundsPerAcre(facts.Number(SeedLimits.Rate) ?? 0), stage)
         {
+            StageUntold = !Telling.Any(facts.Has),
             Variety = facts.Text("variety"),
             WorkLeft = facts.Has("work_left") ? Work(facts, "work_left") : null,
             FitFrom = Moment("fit_from"),

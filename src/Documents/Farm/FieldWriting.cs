@@ -69,7 +69,7 @@ internal static class FieldWriting
     private static void WriteSeason(JsonPen pen, FarmClock clock, FieldSeason season)
     {
         void Moment(string key, DateTimeOffset? at) => pen.Text(key, at is { } moment ? clock.Write(moment) : null);
-        pen.Text("stage", Words.Stages.Of(season.Stage));
+        pen.Text("stage", season.StageUntold ? null : Words.Stages.Of(season.Stage));
         if (season.WorkLeft is { } work) pen.List("work_left", work, w => pen.Bare(Words.Work.Of(w)));
         Moment("fit_from", season.FitFrom);
         pen.Day("aqua_on", season.AquaOn);

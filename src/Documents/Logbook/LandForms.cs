@@ -20,22 +20,34 @@ internal static class LandForms
             },
             f => new StageReached(f.Text("field")!, Farms.Words.Stages.Find(f.Text("stage"))!.Value)),
         Of<FieldCorrected>("field-facts",
-            [OfField, May(LandLimits.Net, "net acres"), May(SeedLimits.Rate, "dry seed per acre"), May("variety", Text, "variety meant for it"), May("name", Text, "the farm's name for it")],
+            [OfField, May(LandLimits.Net, "net acres"), May(LandLimits.Gross, "gross acres"), May(LandLimits.Certified, "certified acres"), May(SeedLimits.Rate, "dry seed per acre"), May("variety", Text, "variety meant for it"), May("name", Text, "the farm's name for it")],
             (pen, f) =>
             {
                 pen.Text("field", f.Field);
                 pen.Number(LandLimits.Net.Key, f.Net?.Acres);
+                pen.Number(LandLimits.Gross.Key, f.Gross?.Acres);
+                pen.Number(LandLimits.Certified.Key, f.Certified?.Acres);
                 pen.Number(SeedLimits.Rate.Key, f.Rate?.PoundsPerAcre);
                 pen.Text("variety", f.Variety);
                 pen.Text("name", f.Name);
             },
             f => new FieldCorrected(f.Text("field")!)
             {
-                Net = f.Number(LandLimits.Net) is { } acres ? Area.FromAcres(acres) : null,
+                Net = Acres(f, LandLimits.Net),
+                Gross = Acres(f, LandLimits.Gross),
+                Certified = Acres(f, LandLimits.Certified),
                 Rate = f.Number(SeedLimits.Rate) is { } pounds ? SeedRate.FromPoundsPerAcre(pounds) : null,
                 Variety = f.Text("variety"),
                 Name = f.Text("name"),
             }),
+        Of<BoundaryDrawn>("boundary",
+            [OfField, Need("edge", new Outline.Geometry(), "its edge")],
+            (pen, f) =>
+            {
+                pen.Text("field", f.Field);
+                GeometryWriting.Write(pen, "edge", f.ToBoundary());
+            },
+            f => BoundaryDrawn.Of(f.Text("field")!, BoundaryReading.Read(JsonFacts.DatumOf(f.Thing("edge")!.Value.Element), "edge").Value)),
         Of<RingsCounted>("count",
             [
                 OfField,
@@ -77,4 +89,6 @@ internal static class LandForms
             },
             f => new Photographed(f.Text("attachment")!, f.Text("field"))),
     ];
+
+    private static Area? Acres(JsonFacts facts, Limit limit) => facts.Number(limit) is { } acres ? Area.FromAcres(acres) : null;
 }
