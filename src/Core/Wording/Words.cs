@@ -89,10 +89,6 @@ public sealed record Words
     /// <summary>Words of the Morning page.</summary>
     public required MorningWords Morning { get; init; }
 
-    public LinkWords Link { get; }
-
-    public SignInWords SignIn { get; }
-
     public static Words In(Language language) => language switch
     {
         Language.English => English,

@@ -59,26 +59,30 @@ internal sealed partial class PlanRunner(Book book, LiveSeason season, DeskOptio
     /// <summary>Ends the search that runs; the best plan so far is kept.</summary>
     public void EndSearch() => Volatile.Read(ref search)?.Cancel();
 
-    [SuppressMessage("Design", "CA1031", Justification = "A plan that failed is told and logged; the desk goes on without it.")]
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
-        while (await asked.Reader.WaitToReadAsync(stoppingToken))
+        try
         {
-            var want = await GatherAsync(stoppingToken);
-            try
-            {
-                await PlanAsync(want, stoppingToken);
-            }
-            catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
-            {
-                return;
-            }
-            catch (Exception failure)
-            {
-                var number = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(4));
-                Failed(log, number, failure);
-                view = new PlanningView(false, want.Why, null, number);
-            }
+            while (await asked.Reader.WaitToReadAsync(stoppingToken)) await TryAsync(await GatherAsync(stoppingToken), stoppingToken);
+        }
+        catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
+        {
+            // The desk is being closed; the plan can wait for the next time.
+        }
+    }
+
+    [SuppressMessage("Design", "CA1031", Justification = "A plan that failed is told and logged; the desk goes on without it.")]
+    private async Task TryAsync(Asked want, CancellationToken stop)
+    {
+        try
+        {
+            await PlanAsync(want, stop);
+        }
+        catch (Exception failure) when (!stop.IsCancellationRequested)
+        {
+            var number = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(4));
+            Failed(log, number, failure);
+            view = new PlanningView(false, want.Why, null, number);
         }
     }
 

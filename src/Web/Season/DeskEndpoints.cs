@@ -46,7 +46,7 @@ internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, Des
             if (known.Plan is { } plan) json.WriteRawValue(plan.Document.Span);
             else json.WriteNullValue();
             if (known.Plan is { } numbered) json.WriteNumber("plan_number", numbered.Number);
-            Write(json, marks, after);
+            Write(json, marks, Math.Min(after, known.Upto));
             SignInEndpoints.WriteYou(json, "you", caller);
             json.WriteString("now", clock.GetUtcNow());
             if (clock.SetTo is { } story) json.WriteString("demo_from", story);
@@ -85,7 +85,7 @@ internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, Des
         {
             json.WriteStartObject();
             json.WriteString("book", name);
-            Write(json, marks, after);
+            Write(json, marks, Math.Min(after, known.Upto));
             json.WriteBoolean("more", marks.Length == MarksAtOnce);
             json.WriteNumber("farm_version", known.Farm.Version);
             json.WriteNumber("plan_number", known.Plan?.Number ?? 0);
@@ -96,13 +96,13 @@ internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, Des
 
     private async Task<ImmutableArray<KeptMark>> MarksAsync(long after, int most, CancellationToken stop) => await book.MarksAfterAsync(after, most, stop);
 
-    // The number goes with the marks that are told, never beyond them.
-    private static void Write(Utf8JsonWriter json, ImmutableArray<KeptMark> marks, long after)
+    // The number goes with the marks that are told, never beyond them; a book restored from a copy counts lower, which tells.
+    private static void Write(Utf8JsonWriter json, ImmutableArray<KeptMark> marks, long upto)
     {
         json.WriteStartArray("marks");
         foreach (var mark in marks) json.WriteRawValue(mark.Mark.Body, skipInputValidation: true);
         json.WriteEndArray();
-        json.WriteNumber("upto", marks.IsEmpty ? after : marks[^1].Seq);
+        json.WriteNumber("upto", marks.IsEmpty ? upto : marks[^1].Seq);
     }
 
     /// <summary>A number of the address; 0 where it is not given, nothing where it is no number.</summary>
