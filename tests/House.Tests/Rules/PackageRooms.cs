@@ -18,6 +18,7 @@ internal static class PackageRooms
         ("System.CommandLine", "Watersown.Cli"),
         ("Microsoft.Data.Sqlite", "Watersown.Records.Database"),
         ("Npgsql", "Watersown.Records.Database"),
+        ("Dapper", "Watersown.Records.Database"),
     ];
 
     public static IEnumerable<string> Breaches(IEnumerable<Assembly> assemblies, ImmutableArray<(string Package, string Room)> rooms) =>
