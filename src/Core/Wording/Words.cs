@@ -6,14 +6,14 @@ namespace Watersown.Wording;
 /// </summary>
 public sealed record Words
 {
-    private Words(CommonWords common, FlightWords flight, MapWords map, SeedWords seed, WaterWords water, DayWords day, TextWords text, CalendarWords calendar, IndexWords index) =>
-        (Common, Flight, Map, Seed, Water, Day, Text, Calendar, Index) = (common, flight, map, seed, water, day, text, calendar, index);
+    private Words(CommonWords common, FlightWords flight, MapWords map, SeedWords seed, WaterWords water, DayWords day, TextWords text, CalendarWords calendar, IndexWords index, StoryWords story) =>
+        (Common, Flight, Map, Seed, Water, Day, Text, Calendar, Index, Story) = (common, flight, map, seed, water, day, text, calendar, index, story);
 
     public static Words English { get; } = new(
-        CommonWords.English, FlightWords.English, MapWords.English, SeedWords.English, WaterWords.English, DayWords.English, TextWords.English, CalendarWords.English, IndexWords.English);
+        CommonWords.English, FlightWords.English, MapWords.English, SeedWords.English, WaterWords.English, DayWords.English, TextWords.English, CalendarWords.English, IndexWords.English, StoryWords.English);
 
     public static Words Spanish { get; } = new(
-        CommonWords.Spanish, FlightWords.Spanish, MapWords.Spanish, SeedWords.Spanish, WaterWords.Spanish, DayWords.Spanish, TextWords.Spanish, CalendarWords.Spanish, IndexWords.Spanish);
+        CommonWords.Spanish, FlightWords.Spanish, MapWords.Spanish, SeedWords.Spanish, WaterWords.Spanish, DayWords.Spanish, TextWords.Spanish, CalendarWords.Spanish, IndexWords.Spanish, StoryWords.Spanish);
 
     public CommonWords Common { get; }
 
@@ -32,6 +32,8 @@ public sealed record Words
     public CalendarWords Calendar { get; }
 
     public IndexWords Index { get; }
+
+    public StoryWords Story { get; }
 
     public static Words In(Language language) => language switch
     {
