@@ -2,7 +2,6 @@ using Watersown.Flight;
 using Watersown.Land;
 using Watersown.Schedule;
 using Watersown.Schedule.Sheets;
-using Watersown.Shapes;
 
 namespace Watersown.Season.Ground;
 

@@ -60,10 +60,12 @@ public sealed record LandTotal(int Fields, Area Net, DrySeed Dry)
 public static class LandBoard
 {
     /// <summary>One row for each field of the farm, in the farm's order.</summary>
+    [Source(nameof(Sources.FarmRecord), "as marked and told")]
     public static ImmutableArray<LandRow> Of(SeasonBook book) =>
         [.. book.State.Farm.Fields.Select(field => Row(book, field))];
 
     /// <summary>The row of one field.</summary>
+    [Source(nameof(Sources.FarmRecord), "as marked and told")]
     public static LandRow Row(SeasonBook book, Field field)
     {
         var (season, own) = (book.State.Season(field.Code), book.Field(field.Code));

@@ -1,0 +1,243 @@
+namespace Watersown.Wording;
+
+/// <summary>Words of the water screens: sources, order book, checks, a source that stopped, the route.</summary>
+public sealed partial record WaterScreenWords
+{
+    public required string Title { get; init; }
+
+    public required string Sources { get; init; }
+
+    public required string SourcesLead { get; init; }
+
+    public required string Gives { get; init; }
+
+    public required string Holds { get; init; }
+
+    public required string OverOrShort { get; init; }
+
+    public required string Fills { get; init; }
+
+    public required string Over { get; init; }
+
+    public required string Short { get; init; }
+
+    public required string Even { get; init; }
+
+    public required string NothingFills { get; init; }
+
+    public required string FillLine { get; init; }
+
+    public required string FullAt { get; init; }
+
+    public required string Never { get; init; }
+
+    public required string NeverAtAll { get; init; }
+
+    public required string CapOf { get; init; }
+
+    public required string HoldsAll { get; init; }
+
+    public required string HoldsAllOver { get; init; }
+
+    public required string Waits { get; init; }
+
+    public required string Down { get; init; }
+
+    public required string DownSince { get; init; }
+
+    public required string Together { get; init; }
+
+    public required string Capped { get; init; }
+
+    public required string Joined { get; init; }
+
+    public required string GroupCap { get; init; }
+
+    public required string GroupSpare { get; init; }
+
+    public required string GroupShort { get; init; }
+
+    public required string WithoutTailwater { get; init; }
+
+    public required string Stopped { get; init; }
+
+    public required string Runs { get; init; }
+
+    public required string WhatNow { get; init; }
+
+    public required string FlowSeen { get; init; }
+
+    public required string FlowSeenAt { get; init; }
+
+    public required string SeenAge { get; init; }
+
+    public required string Orders { get; init; }
+
+    public required string OrdersLead { get; init; }
+
+    public required string OrdersNone { get; init; }
+
+    public required string SendBy { get; init; }
+
+    public required string SendLate { get; init; }
+
+    public required string Change { get; init; }
+
+    public required string ChangeTo { get; init; }
+
+    public required string ChangeAt { get; init; }
+
+    public required string CutWord { get; init; }
+
+    public required string RaiseWord { get; init; }
+
+    public required string NotAsked { get; init; }
+
+    public required string OwnOrder { get; init; }
+
+    public required string Asked { get; init; }
+
+    public required string Accepted { get; init; }
+
+    public required string Running { get; init; }
+
+    public required string Changed { get; init; }
+
+    public required string Ended { get; init; }
+
+    public required string ByVoice { get; init; }
+
+    public required string OrderNumber { get; init; }
+
+    public required string OrderNumberIs { get; init; }
+
+    public required string WordFrom { get; init; }
+
+    public required string NewOrder { get; init; }
+
+    public required string NewOrderFlow { get; init; }
+
+    public required string NewOrderWhen { get; init; }
+
+    public required string AnyHour { get; init; }
+
+    public required string Checks { get; init; }
+
+    public required string ChecksLead { get; init; }
+
+    public required string CheckNumber { get; init; }
+
+    public required string CheckSaid { get; init; }
+
+    public required string NextWet { get; init; }
+
+    public required string AllFull { get; init; }
+
+    public required string Unknown { get; init; }
+
+    public required string Dry { get; init; }
+
+    public required string WetWord { get; init; }
+
+    public required string FullWord { get; init; }
+
+    public required string Reflooded { get; init; }
+
+    public required string Implied { get; init; }
+
+    public required string DepthMark { get; init; }
+
+    public required string WholeField { get; init; }
+
+    public required string HeadAge { get; init; }
+
+    public required string WetOf { get; init; }
+
+    public required string NoChecks { get; init; }
+
+    public required string NoSpillTag { get; init; }
+
+    public required string Faults { get; init; }
+
+    public required string FaultsNone { get; init; }
+
+    public required string Levee { get; init; }
+
+    public required string Box { get; init; }
+
+    public required string Pump { get; init; }
+
+    public required string Gate { get; init; }
+
+    public required string Mended { get; init; }
+
+    public required string FaultSince { get; init; }
+
+    public required string NewFault { get; init; }
+
+    public required string AtCheck { get; init; }
+
+    public required string AtBox { get; init; }
+
+    public required string RouteLink { get; init; }
+
+    public required string OutTitle { get; init; }
+
+    public required string OutLead { get; init; }
+
+    public required string OutRank { get; init; }
+
+    public required string OutField { get; init; }
+
+    public required string OutDepth { get; init; }
+
+    public required string OutLoss { get; init; }
+
+    public required string OutPerDay { get; init; }
+
+    public required string OutBare { get; init; }
+
+    public required string OutIn { get; init; }
+
+    public required string OutAssumed { get; init; }
+
+    public required string OutStops { get; init; }
+
+    public required string OutStopsLine { get; init; }
+
+    public required string OutFlights { get; init; }
+
+    public required string OutFlightsLine { get; init; }
+
+    public required string OutCancel { get; init; }
+
+    public required string OutCancelLine { get; init; }
+
+    public required string OutWake { get; init; }
+
+    public required string OutRing { get; init; }
+
+    public required string OutNoWake { get; init; }
+
+    public required string OutNoField { get; init; }
+
+    public required string OutNone { get; init; }
+
+    public required string RouteTitle { get; init; }
+
+    public required string RouteMark { get; init; }
+
+    public required string RouteLeak { get; init; }
+
+    public required string RouteDone { get; init; }
+
+    public required string RoutePerson { get; init; }
+
+    public required string Print { get; init; }
+
+    public required string PutOff { get; init; }
+
+    public required string Back { get; init; }
+
+    public required string Keep { get; init; }
+}
