@@ -1,7 +1,7 @@
 namespace Watersown.Wording;
 
 /// <summary>
-/// All words that people see, one table for each language. A language that lacks a word does not compile; places in braces
+/// All words that crew see, one table for each language. A language that lacks a word does not compile; places in braces
 /// are the same in every language, and a test says so.
 /// </summary>
 public sealed record Words
@@ -21,10 +21,12 @@ public sealed record Words
         Text = TextWords.English,
         Calendar = CalendarWords.English,
         Index = IndexWords.English,
-        Story = StoryWords.English,
         WaterScreen = WaterScreenWords.English,
         SeedScreen = SeedScreenWords.English,
         FlightScreen = FlightScreenWords.English,
+        Desk = DeskWords.English,
+        Morning = MorningWords.English,
+        Story = StoryWords.English,
     };
 
     public static Words Spanish { get; } = new()
@@ -38,10 +40,12 @@ public sealed record Words
         Text = TextWords.Spanish,
         Calendar = CalendarWords.Spanish,
         Index = IndexWords.Spanish,
-        Story = StoryWords.Spanish,
         WaterScreen = WaterScreenWords.Spanish,
         SeedScreen = SeedScreenWords.Spanish,
         FlightScreen = FlightScreenWords.Spanish,
+        Desk = DeskWords.Spanish,
+        Morning = MorningWords.Spanish,
+        Story = StoryWords.Spanish,
     };
 
     public required CommonWords Common { get; init; }
@@ -62,9 +66,6 @@ public sealed record Words
 
     public required IndexWords Index { get; init; }
 
-    /// <summary>Words in which marks are told again.</summary>
-    public required StoryWords Story { get; init; }
-
     /// <summary>Words of the water screens.</summary>
     public required WaterScreenWords WaterScreen { get; init; }
 
@@ -73,6 +74,15 @@ public sealed record Words
 
     /// <summary>Words of the flight screens.</summary>
     public required FlightScreenWords FlightScreen { get; init; }
+
+    /// <summary>Words of the desk itself.</summary>
+    public required DeskWords Desk { get; init; }
+
+    /// <summary>Words of the Morning page.</summary>
+    public required MorningWords Morning { get; init; }
+
+    /// <summary>Words in which marks are told again.</summary>
+    public required StoryWords Story { get; init; }
 
     public static Words In(Language language) => language switch
     {
