@@ -28,6 +28,7 @@ public sealed record Words
         FlightScreen = FlightScreenWords.English,
         Desk = DeskWords.English,
         Morning = MorningWords.English,
+        Story = StoryWords.English,
     };
 
     public static Words Spanish { get; } = new()
@@ -48,6 +49,7 @@ public sealed record Words
         FlightScreen = FlightScreenWords.Spanish,
         Desk = DeskWords.Spanish,
         Morning = MorningWords.Spanish,
+        Story = StoryWords.Spanish,
     };
 
     public required CommonWords Common { get; init; }
@@ -88,6 +90,9 @@ public sealed record Words
 
     /// <summary>Words of the Morning page.</summary>
     public required MorningWords Morning { get; init; }
+
+    /// <summary>Words in which marks are told again.</summary>
+    public required StoryWords Story { get; init; }
 
     public static Words In(Language language) => language switch
     {
