@@ -1,6 +1,5 @@
 using System.Net;
 using System.Text;
-using System.Text.Json;
 using Watersown.Records.Database;
 
 namespace Watersown.Web;

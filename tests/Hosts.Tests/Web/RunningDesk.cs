@@ -27,9 +27,10 @@ internal sealed class RunningDesk : IAsyncDisposable
 
     private static readonly Lazy<string> Plan = new(() => PlanDocument.Write(PlanSeason.Run(Ground.Value, new PlanOptions { Budget = TimeSpan.FromSeconds(1) })));
 
-    private readonly string folder;
+    private RunningDesk(string folder, Book book, WebApplication app, MovedTime time) => (Folder, Book, App, Time) = (folder, book, app, time);
 
-    private RunningDesk(string folder, Book book, WebApplication app, MovedTime time) => (this.folder, Book, App, Time) = (folder, book, app, time);
+    /// <summary>Everything of this desk lies here.</summary>
+    public string Folder { get; }
 
     public Book Book { get; }
 
@@ -113,10 +114,8 @@ internal sealed class RunningDesk : IAsyncDisposable
         await App.StopAsync();
         await App.DisposeAsync();
         await Book.DisposeAsync();
-        Directory.Delete(folder, recursive: true);
+        Directory.Delete(Folder, recursive: true);
     }
-
-    public string Folder => folder;
 }
 
 /// <summary>The machine's clock, which a test can move on.</summary>

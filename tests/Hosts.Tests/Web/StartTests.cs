@@ -39,8 +39,8 @@ public sealed class StartTests : IDisposable
     [InlineData("http://10.0.0.4:5080", true)]
     [InlineData("http://+:5080", true)]
     [InlineData("http://farm.local:5080", true)]
-    public void An_address_is_known_to_be_this_machines_own_or_not(string url, bool reachable) =>
-        Assert.Equal(reachable, OptionReading.Read(["--urls", url]).Value.ReachableByOthers);
+    public void An_address_is_known_to_be_this_machines_own_or_not(string address, bool reachable) =>
+        Assert.Equal(reachable, OptionReading.Read(["--urls", address]).Value.ReachableByOthers);
 
     [Fact]
     public async Task An_owner_is_let_in_by_the_code_on_the_console_once_and_then_by_the_password()
