@@ -6,16 +6,16 @@ namespace Watersown.Wording;
 /// </summary>
 public sealed record Words
 {
-    private Words(CommonWords common, FlightWords flight, MapWords map, SeedWords seed, WaterWords water, DayWords day, TextWords text, CalendarWords calendar, IndexWords index, WaterScreenWords waterScreen, SeedScreenWords seedScreen, FlightScreenWords flightScreen) =>
-        (Common, Flight, Map, Seed, Water, Day, Text, Calendar, Index, WaterScreen, SeedScreen, FlightScreen) = (common, flight, map, seed, water, day, text, calendar, index, waterScreen, seedScreen, flightScreen);
+    private Words(CommonWords common, FlightWords flight, MapWords map, SeedWords seed, WaterWords water, DayWords day, TextWords text, CalendarWords calendar, IndexWords index, WaterScreenWords waterScreen, SeedScreenWords seedScreen, FlightScreenWords flightScreen, FactWords fact) =>
+        (Common, Flight, Map, Seed, Water, Day, Text, Calendar, Index, WaterScreen, SeedScreen, FlightScreen, Fact) = (common, flight, map, seed, water, day, text, calendar, index, waterScreen, seedScreen, flightScreen, fact);
 
     public static Words English { get; } = new(
         CommonWords.English, FlightWords.English, MapWords.English, SeedWords.English, WaterWords.English, DayWords.English, TextWords.English, CalendarWords.English, IndexWords.English,
-        WaterScreenWords.English, SeedScreenWords.English, FlightScreenWords.English);
+        WaterScreenWords.English, SeedScreenWords.English, FlightScreenWords.English, FactWords.English);
 
     public static Words Spanish { get; } = new(
         CommonWords.Spanish, FlightWords.Spanish, MapWords.Spanish, SeedWords.Spanish, WaterWords.Spanish, DayWords.Spanish, TextWords.Spanish, CalendarWords.Spanish, IndexWords.Spanish,
-        WaterScreenWords.Spanish, SeedScreenWords.Spanish, FlightScreenWords.Spanish);
+        WaterScreenWords.Spanish, SeedScreenWords.Spanish, FlightScreenWords.Spanish, FactWords.Spanish);
 
     public CommonWords Common { get; }
 
@@ -43,6 +43,9 @@ public sealed record Words
 
     /// <summary>Words of the flight screens.</summary>
     public FlightScreenWords FlightScreen { get; }
+
+    /// <summary>Words that tell what a mark says.</summary>
+    public FactWords Fact { get; }
 
     public static Words In(Language language) => language switch
     {
