@@ -5,7 +5,7 @@ using Watersown.Wording;
 namespace Watersown.Season.Texts;
 
 /// <summary>Makes facts of sentences, one after the other; what a sentence leaves unsaid is taken from the one before it.</summary>
-internal sealed partial class TextFacts(TextContext context, FactWords words)
+internal sealed partial class TextFacts(TextContext context, EchoWords words)
 {
     private readonly List<MarkFact> facts = [];
     private ImmutableArray<string> fields = context.Field is { } field ? [field] : [];
@@ -84,7 +84,7 @@ internal sealed partial class TextFacts(TextContext context, FactWords words)
         var known = false;
         if (clause.Has(TextKey.Stage)) known |= ForFields(f => new StageReached(f, (FieldStage)clause.Value(TextKey.Stage)));
         if (clause.Has(TextKey.Shrimp)) known |= Seen(clause) is { } seen && ForFields(f => new Scouted(f, "shrimp", seen));
-        if (clause.Leaves is { } leaves) known |= ForFields(f => new Scouted(f, "leaf", Say.Number(leaves, 1).TrimEnd('0').TrimEnd('.')));
+        if (clause.Leaves is { } leaves) known |= ForFields(f => new Scouted(f, TextMarks.Leaf, Say.Number(leaves, 1).TrimEnd('0').TrimEnd('.')));
         known |= TakeWater(clause);
         if (Depth(clause) is { } depth && clause.Box is null && !clause.Has(TextKey.Box)) known |= ForFields(f => new DepthRead(f, check, depth));
         return known;

@@ -1,4 +1,3 @@
-using Watersown.Land;
 using Watersown.Wording;
 
 namespace Watersown.Season.Texts;
@@ -15,6 +14,9 @@ public static class TextMarks
     /// <summary>The place of a trailer that was loaded at the soak place.</summary>
     public const string Loaded = "loaded";
 
+    /// <summary>What is counted in leaves.</summary>
+    public const string Leaf = "leaf";
+
     /// <summary>Reads one message.</summary>
     public static TextReading Read(string text, TextContext context)
     {
@@ -25,16 +27,17 @@ public static class TextMarks
         if (note is { } found) words = found.Before;
         ImmutableArray<TextClause> clauses = [.. words.Select(w => TextClause.Of(w, subjects))];
         var language = LanguageOf(clauses, note?.Language ?? context.Language);
-        var facts = new TextFacts(context, Words.In(language).Fact);
+        var facts = new TextFacts(context, Words.In(language).Echo);
         foreach (var clause in clauses) facts.Take(clause);
         if (note is { } last) facts.Add(new Noted(last.Text, last.Field ?? facts.Field));
-        return Answer(facts, language, context);
+        return Answer(facts, language);
     }
 
-    private static TextReading Answer(TextFacts facts, Language language, TextContext context)
+    private static TextReading Answer(TextFacts facts, Language language)
     {
-        var words = Words.In(language).Fact;
-        var echo = string.Join("; ", facts.All.Select(f => FactSpeech.Of(f, language, UnitSystem.UsCustomary, context.State.Offset)));
+        var words = Words.In(language).Echo;
+        var say = new TextEcho(language);
+        var echo = string.Join("; ", facts.All.Select(f => say.Say(f)));
         var parts = new List<string>();
         if (!facts.All.IsEmpty) parts.Add(Template.Fill(words.Got, ("what", echo)));
         if (facts.All.IsEmpty && facts.Questions.Count == 0) parts.Add(Template.Fill(words.Nothing, ("example", words.Example)));

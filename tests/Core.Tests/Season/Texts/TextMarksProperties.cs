@@ -1,5 +1,4 @@
 using CsCheck;
-using Watersown.Land;
 using Watersown.Wording;
 
 namespace Watersown.Season.Texts;
@@ -50,18 +49,10 @@ public sealed class TextMarksProperties
         iter: 5000);
 
     [Fact]
-    public void Every_fact_that_a_text_can_tell_can_be_told_in_both_languages() => Gen.Select(AnyMark.Fact, Gen.Enum<Language>()).Sample(
-        (fact, language) =>
-        {
-            if (fact is not (CheckWater or DepthRead or SourceSwitched or LoadGone or BatchDrained) || fact.AboutField is "Z9" or "n4" || fact.AboutSource is "XX-1") return;
-            var line = FactSpeech.Of(fact, language, UnitSystem.UsCustomary, Sender.State.Offset);
-            var read = TextMarks.Read(line, Sender with { Language = language });
-            Assert.Equal(line, read.Echo);
-            Assert.Equal(FactSpeech.Of(Assert.Single(read.Facts), language, UnitSystem.UsCustomary, Sender.State.Offset), line);
-        },
-        iter: 3000);
-
-    [Fact]
-    public void Every_fact_has_a_line_in_both_languages_and_both_units() => Gen.Select(AnyMark.Fact, Gen.Enum<Language>(), Gen.Enum<UnitSystem>()).Sample((fact, language, units) =>
-        Assert.False(string.IsNullOrWhiteSpace(FactSpeech.Of(fact, language, units, TimeSpan.FromHours(-7)))));
+    public void What_is_said_in_English_and_in_Spanish_is_one_fact() => Talk.Sample(text =>
+    {
+        var read = TextMarks.Read(text, Sender);
+        var other = TextMarks.Read(text, Sender with { Language = Language.Spanish });
+        Assert.Equal(read.Facts, other.Facts);
+    });
 }

@@ -1,4 +1,3 @@
-using Watersown.Schedule;
 using Watersown.Wording;
 
 namespace Watersown.Season.Texts;
@@ -40,6 +39,7 @@ public sealed class TextMarksTests
     [InlineData("N1 and N2 full", "N1 full; N2 full")]
     [InlineData("N5 rolled. N7 aqua on", "N5 rolled; N7 aqua on")]
     [InlineData("N4 ck5 wet, ck6 full; R3 2in", "N4 check 5 wet; N4 check 6 full; R3 2 in")]
+    [InlineData("H1 flooding", "H1 filling")]
     [InlineData("wind 15 g22 N", "wind 15 mph gust 22 mph from 0°")]
     [InlineData("N1 shrimp none", "N1 shrimp: none")]
     [InlineData("R1 leaf 2", "R1 leaf: 2")]
@@ -50,7 +50,7 @@ public sealed class TextMarksTests
     [InlineData("long check 3 wet", "R6 check 3 wet")]
     [InlineData("dry tank ck2 dry", "H3 check 2 dry")]
     [InlineData("widows eighty rolled", "H6 rolled")]
-    [InlineData("N4 ck5 floodng", "N4 flooding")]
+    [InlineData("N4 floodng", "N4 filling")]
     public void What_crew_write_in_English_is_understood(string text, string echo)
     {
         var read = TextMarks.Read(text, Sender);
@@ -72,7 +72,7 @@ public sealed class TextMarksTests
     [InlineData("no vuela: viento", "no vuela vie 8 may: viento")]
     [InlineData("S1 camarón nada", "S1 camarón: nada")]
     [InlineData("N4 nota la caja del este se atora", "N4 nota: la caja del este se atora")]
-    [InlineData("N6 muy húmedo", "N6 muy húmedo")]
+    [InlineData("N6 muy húmedo", "N6 muy mojado")]
     [InlineData("sobran 1900 lb remolque 5", "remolque 5 sobran 1,900 lb mojadas")]
     public void What_crew_write_in_Spanish_is_understood_and_answered_in_Spanish(string text, string echo)
     {

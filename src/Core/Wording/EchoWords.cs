@@ -1,10 +1,9 @@
 namespace Watersown.Wording;
 
 /// <summary>
-/// Words that tell what a mark says, in the story of a field and as the answer to a text message. They are chosen so that a
-/// text message written in them is understood again.
+/// Words that answer a text message. They are few, and chosen so that a text message written in them is understood again.
 /// </summary>
-public sealed partial record FactWords
+public sealed partial record EchoWords
 {
     public required string Check { get; init; }
 
@@ -21,18 +20,6 @@ public sealed partial record FactWords
     public required string Boards { get; init; }
 
     public required string Flow { get; init; }
-
-    public required string Order { get; init; }
-
-    public required string Asked { get; init; }
-
-    public required string Accepted { get; init; }
-
-    public required string Running { get; init; }
-
-    public required string Changed { get; init; }
-
-    public required string Ended { get; init; }
 
     public required string SourceOn { get; init; }
 
@@ -54,48 +41,6 @@ public sealed partial record FactWords
 
     public required string GateWord { get; init; }
 
-    public required string LeveeWord { get; init; }
-
-    public required string BoxWord { get; init; }
-
-    public required string Wide { get; init; }
-
-    public required string Mended { get; init; }
-
-    public required string StageTooWet { get; init; }
-
-    public required string StageUnworked { get; init; }
-
-    public required string StageChiseled { get; init; }
-
-    public required string StageDisced { get; init; }
-
-    public required string StagePlaned { get; init; }
-
-    public required string StageAqua { get; init; }
-
-    public required string StageRolled { get; init; }
-
-    public required string StageFlooding { get; init; }
-
-    public required string StageSown { get; init; }
-
-    public required string NetIs { get; init; }
-
-    public required string GrossIs { get; init; }
-
-    public required string CertifiedIs { get; init; }
-
-    public required string RateIs { get; init; }
-
-    public required string VarietyIs { get; init; }
-
-    public required string NameIs { get; init; }
-
-    public required string Edge { get; init; }
-
-    public required string Rings { get; init; }
-
     public required string Shrimp { get; init; }
 
     public required string Leaf { get; init; }
@@ -109,10 +54,6 @@ public sealed partial record FactWords
     public required string Note { get; init; }
 
     public required string NoteField { get; init; }
-
-    public required string Photo { get; init; }
-
-    public required string PhotoField { get; init; }
 
     public required string InSoak { get; init; }
 
@@ -132,8 +73,6 @@ public sealed partial record FactWords
 
     public required string WithField { get; init; }
 
-    public required string WithPlace { get; init; }
-
     public required string WithLoads { get; init; }
 
     public required string WithTrailer { get; init; }
@@ -148,33 +87,13 @@ public sealed partial record FactWords
 
     public required string LoadGoneSome { get; init; }
 
-    public required string Slot { get; init; }
-
     public required string StoodDown { get; init; }
 
     public required string StoodDownField { get; init; }
 
-    public required string WhyWind { get; init; }
-
-    public required string WhyRain { get; init; }
-
-    public required string WhyFog { get; init; }
-
-    public required string WhyAeroplane { get; init; }
-
-    public required string WhySeed { get; init; }
-
-    public required string WhyField { get; init; }
-
-    public required string WhyOther { get; init; }
-
     public required string Wind { get; init; }
 
     public required string WindFrom { get; init; }
-
-    public required string Forecast { get; init; }
-
-    public required string Warmth { get; init; }
 
     public required string ToldWord { get; init; }
 
@@ -183,34 +102,6 @@ public sealed partial record FactWords
     public required string AgreedWord { get; init; }
 
     public required string NotReachedWord { get; init; }
-
-    public required string Pinned { get; init; }
-
-    public required string Unpinned { get; init; }
-
-    public required string TaskGround { get; init; }
-
-    public required string TaskOrder { get; init; }
-
-    public required string TaskFill { get; init; }
-
-    public required string TaskCall { get; init; }
-
-    public required string TaskSoak { get; init; }
-
-    public required string TaskDrain { get; init; }
-
-    public required string TaskHaul { get; init; }
-
-    public required string TaskSow { get; init; }
-
-    public required string Overridden { get; init; }
-
-    public required string PlanIssued { get; init; }
-
-    public required string Withdrawn { get; init; }
-
-    public required string Unknown { get; init; }
 
     public required string Got { get; init; }
 
