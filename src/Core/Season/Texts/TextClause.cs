@@ -209,7 +209,7 @@ internal sealed class TextClause
             case TextKey.Gust when next?.Number is { } n: GustSpeed = n; break;
             case TextKey.Leaf when next?.Number is { } n: Leaves = n; break;
             case TextKey.Trailer when IsName(next): Trailer = next!.Plain.ToUpperInvariant(); break;
-            case TextKey.Batch when IsName(next): Batch = subjects.Batch(next!) ?? next!.Plain.ToUpperInvariant(); break;
+            case TextKey.Batch when next is not null && (subjects.Batch(next) is not null || IsBatch(next.Plain)): Batch = subjects.Batch(next) ?? next.Plain.ToUpperInvariant(); break;
             case TextKey.Compass: WindFrom = phrase.Value; goto default;
             default: keys.TryAdd(phrase.Key, phrase.Value); return used;
         }
@@ -247,7 +247,22 @@ internal sealed class TextClause
         if (phrase.Language == Language.Spanish) Spanish++;
     }
 
-    /// <summary>Trailers and batches have a figure in their names; a plain word behind theirs is the next thing said.</summary>
+    /// <summary>The one word of the sentence that could be the code of a batch nobody has told of yet.</summary>
+    public string? NewBatch()
+    {
+        ImmutableArray<string> like = [.. Strange.Concat(Lost).Where(w => IsBatch(TextWord.Fold(w)))];
+        if (like.Length != 1) return null;
+        Strange.Remove(like[0]);
+        Lost.Remove(like[0]);
+        return TextWord.Fold(like[0]).ToUpperInvariant();
+    }
+
+    /// <summary>A letter first, a figure in it, and nothing else that a word with a figure could be.</summary>
+    private bool IsBatch(string plain) =>
+        plain.Length is >= 2 and <= 10 && char.IsAsciiLetter(plain[0]) && plain.Any(char.IsAsciiDigit) && plain.All(c => char.IsAsciiLetterOrDigit(c) || c == '-')
+        && (TextSubjects.Glued(plain) is not { } glued || Of(glued.Letters) is null) && subjects.Field(new TextWord(plain, plain)) is null && subjects.Source(new TextWord(plain, plain)) is null;
+
+    /// <summary>Trailers have a figure in their names; a plain word behind theirs is the next thing said.</summary>
     private static bool IsName(TextWord? word) => word is { Plain.Length: <= 12 } && word.Plain.Any(char.IsAsciiDigit) && word.Plain.All(c => char.IsAsciiLetterOrDigit(c) || c == '-');
 
     private static bool IsCount(double number) => number == Math.Floor(number) && number is >= 0 and <= 9999;

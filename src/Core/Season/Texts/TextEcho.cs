@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using Watersown.Land;
 using Watersown.Wording;
 
 namespace Watersown.Season.Texts;

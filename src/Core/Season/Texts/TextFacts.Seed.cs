@@ -26,7 +26,7 @@ internal sealed partial class TextFacts
 
     private bool TakeBatch(TextClause clause)
     {
-        var batch = clause.Batch ?? (clause.Strange.Count == 1 ? clause.Strange[0].ToUpperInvariant() : context.Batch);
+        var batch = clause.Batch ?? clause.NewBatch() ?? context.Batch;
         if (batch is null) return Ask(words.WhichBatch);
         var dry = Dry(clause);
         if (clause.Has(TextKey.Dumped)) Add(new BatchDumped(batch, dry));
