@@ -21,6 +21,8 @@ public sealed record Words
         Text = TextWords.English,
         Calendar = CalendarWords.English,
         Index = IndexWords.English,
+        Link = LinkWords.English,
+        SignIn = SignInWords.English,
         WaterScreen = WaterScreenWords.English,
         SeedScreen = SeedScreenWords.English,
         FlightScreen = FlightScreenWords.English,
@@ -41,6 +43,8 @@ public sealed record Words
         Text = TextWords.Spanish,
         Calendar = CalendarWords.Spanish,
         Index = IndexWords.Spanish,
+        Link = LinkWords.Spanish,
+        SignIn = SignInWords.Spanish,
         WaterScreen = WaterScreenWords.Spanish,
         SeedScreen = SeedScreenWords.Spanish,
         FlightScreen = FlightScreenWords.Spanish,
@@ -67,6 +71,12 @@ public sealed record Words
     public required CalendarWords Calendar { get; init; }
 
     public required IndexWords Index { get; init; }
+
+    /// <summary>Words of the page behind a link.</summary>
+    public required LinkWords Link { get; init; }
+
+    /// <summary>Words of signing in, and of starting the desk.</summary>
+    public required SignInWords SignIn { get; init; }
 
     /// <summary>Words of the water screens.</summary>
     public required WaterScreenWords WaterScreen { get; init; }
