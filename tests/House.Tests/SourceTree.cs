@@ -21,6 +21,7 @@ internal static class SourceTree
         Assembly.Load("Watersown.Planner"),
         Assembly.Load("Watersown.Documents"),
         Assembly.Load("Watersown.Records"),
+        typeof(Pocket.Desk).Assembly,
         typeof(Cli.Desk).Assembly,
     ];
 

@@ -82,7 +82,7 @@ public static class FlyingWindows
     /// Civil dawn to civil dusk at the strip, or at the first field with a place; the whole day where no place is known, or
     /// where the sun does not cross that height.
     /// </summary>
-    internal static (DateTimeOffset Dawn, DateTimeOffset Dusk) Daylight(SeasonState state, DateOnly day)
+    public static (DateTimeOffset Dawn, DateTimeOffset Dusk) Daylight(SeasonState state, DateOnly day)
     {
         var (midnight, end) = (FarmTime.At(state, day, TimeOnly.MinValue), FarmTime.At(state, day, TimeOnly.MaxValue));
         if (Place(state) is not { } place || !Sun.Holds(day)) return (midnight, end);

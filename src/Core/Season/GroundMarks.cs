@@ -2,28 +2,28 @@ using Watersown.Land;
 
 namespace Watersown.Season;
 
-/// <summary>Lays what marks say of the ground itself on the farm as it was told: acres put right, names, edges drawn.</summary>
+/// <summary>Lays what a mark says of the ground itself on a field: acres put right, a name, an edge drawn.</summary>
 internal static class GroundMarks
 {
-    /// <summary>The farm with every field as its last marks tell it; each acre figure stands for itself.</summary>
-    /// <param name="farm">The farm as told.</param>
-    /// <param name="marks">Marks that count, in the order in which they happened.</param>
-    public static Farm Lay(Farm farm, IEnumerable<Mark> marks)
+    /// <summary>The field as the mark tells it; each acre figure stands for itself.</summary>
+    public static Field Lay(Field field, MarkFact fact) => fact switch
     {
-        var fields = farm.Fields.ToDictionary(f => f.Code, StringComparer.OrdinalIgnoreCase);
-        foreach (var fact in marks.Select(m => m.Fact))
-        {
-            if (fact.AboutField is not { } code || !fields.TryGetValue(code, out var field)) continue;
-            fields[code] = fact switch
-            {
-                FieldCorrected corrected => Corrected(field, corrected),
-                BoundaryDrawn drawn => field with { Boundary = drawn.ToBoundary() },
-                _ => field,
-            };
-        }
+        FieldCorrected corrected => Corrected(field, corrected),
+        BoundaryDrawn drawn => field with { Boundary = drawn.ToBoundary() },
+        _ => field,
+    };
 
-        return farm with { Fields = [.. farm.Fields.Select(f => fields[f.Code])] };
-    }
+    /// <summary>The part of a mark that says what the farm did not know.</summary>
+    public static MarkFact Filling(Field field, MarkFact fact) => fact switch
+    {
+        FieldCorrected corrected => new FieldCorrected(corrected.Field)
+        {
+            Gross = field.Gross is null ? corrected.Gross : null,
+            Certified = field.Certified is null ? corrected.Certified : null,
+        },
+        BoundaryDrawn when field.Boundary is not null => new FieldCorrected(field.Code),
+        _ => fact,
+    };
 
     private static Field Corrected(Field field, FieldCorrected corrected)
     {
@@ -39,5 +39,5 @@ internal static class GroundMarks
     }
 
     // A mere count of checks means equal parts of the net acres; checks with acres of their own keep them.
-    private static bool Equal(Field field) => field.Basins.All(b => b.Area == field.Net / field.Basins.Length);
+    private static bool Equal(Field field) => field.Basins.All(b => Math.Abs((b.Area / field.Net * field.Basins.Length) - 1) < 1e-9);
 }

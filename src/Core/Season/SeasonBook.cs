@@ -89,6 +89,9 @@ public enum FieldChange
     Rate,
     Variety,
     Name,
+    Gross,
+    Certified,
+    Boundary,
 }
 
 /// <summary>One mark in a story.</summary>

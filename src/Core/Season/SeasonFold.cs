@@ -1,4 +1,5 @@
 using Watersown.Schedule;
+using Watersown.Wording;
 
 namespace Watersown.Season;
 
@@ -14,27 +15,130 @@ public static class SeasonFold
     /// <param name="now">The moment it is told for; marks that happened later are not laid on.</param>
     public static SeasonBook Fold(SeasonState ground, Logbook book, DateTimeOffset now)
     {
-        var standing = book.Marks.Where(m => m.Happened <= now).ToList();
-        var fields = ground.Fields.ToDictionary(f => f.Code, StringComparer.OrdinalIgnoreCase);
-        foreach (var mark in standing)
+        var resolution = Resolution.Of(book);
+        var folding = new Folding(ground, resolution);
+        ImmutableArray<StoryLine> story = [.. resolution.Lines.Where(l => l.Mark.Happened <= now)];
+        foreach (var line in story) folding.Take(line);
+        return folding.Close(book, now, story);
+    }
+
+    /// <summary>A fold under way.</summary>
+    private sealed class Folding
+    {
+        private readonly SeasonState ground;
+        private readonly Resolution resolution;
+        private readonly ImmutableArray<Doubt>.Builder doubts = ImmutableArray.CreateBuilder<Doubt>();
+        private readonly Dictionary<string, FieldFold> fields = new(StringComparer.OrdinalIgnoreCase);
+        private readonly List<string> strange = [];
+        private readonly SeedFold seed;
+        private readonly WaterFold water;
+        private readonly AirFold air;
+        private readonly TalkFold talk;
+        private readonly FaultFold faults = new();
+
+        public Folding(SeasonState ground, Resolution resolution)
         {
-            if (mark.Fact.AboutField is not { } code || !fields.TryGetValue(code, out var field)) continue;
-            fields[code] = mark.Fact switch
+            (this.ground, this.resolution) = (ground, resolution);
+            doubts.AddRange(resolution.Doubts);
+            foreach (var field in ground.Farm.Fields)
+                fields.TryAdd(field.Code, new FieldFold(field.Code, ground, field, ground.Fields.FirstOrDefault(f => f.Code == field.Code), doubts));
+            (seed, water, air, talk) = (new SeedFold(ground, doubts), new WaterFold(ground, doubts), new AirFold(ground), new TalkFold(ground));
+        }
+
+        public void Take(StoryLine line)
+        {
+            var mark = line.Mark;
+            var field = mark.Fact.AboutField is { } code ? Field(code, line) : null;
+            if (line.Standing != Standing.Stands)
             {
-                StageReached reached => field with { Stage = reached.Stage, StageUntold = false, AsOf = mark.Happened },
-                DepthRead read => field with { Depth = read.Depth, AsOf = mark.Happened },
-                _ => field,
+                field?.Tell(line);
+                return;
+            }
+
+            field?.Apply(line);
+            seed.Apply(line, field);
+            water.Apply(line);
+            air.Apply(mark);
+            talk.Apply(mark);
+            if (mark.Fact is SeedLeft left && (field ?? LastOf(left.Trailer)) is { } sown) sown.LeftOver(left.Left);
+            if (mark.Fact is FaultFound fault) Find(mark, fault, field);
+            if (mark.Fact is FaultMended mended && faults.Mend(resolution.SpeaksFor(mended.Fault)) is { } gone) Mend(gone, line);
+        }
+
+        public SeasonBook Close(Logbook book, DateTimeOffset now, ImmutableArray<StoryLine> story)
+        {
+            foreach (var field in ground.Farm.Fields) fields[field.Code].Close();
+            var (batchBooks, batches, lots) = seed.Close(now);
+            var (sourceBooks, sources) = water.Close(now);
+            ImmutableArray<FieldFold> known = [.. ground.Farm.Fields.Select(f => fields[f.Code])];
+            var state = ground with
+            {
+                Now = now.ToOffset(ground.Offset),
+                Farm = ground.Farm with { Fields = [.. known.Select(f => f.Land!)], Sources = sources },
+                Fields = [.. ground.Fields.Select(f => fields.TryGetValue(f.Code, out var fold) ? fold.Season ?? f : f)],
+                Batches = batches,
+                Lots = lots,
+            };
+            return new SeasonBook
+            {
+                State = talk.Close(air.Close(state)),
+                Ground = ground,
+                Log = book,
+                Now = now,
+                Story = story,
+                Fields = [.. known.Select(f => f.Book(f.Land!.Net)), .. strange.Select(c => fields[c].Book(Area.Zero))],
+                Sources = sourceBooks,
+                Batches = batchBooks,
+                Trailers = seed.Trailers,
+                Faults = faults.Open,
+                Messages = talk.Messages,
+                CalledOff = air.CalledOff,
+                Plans = talk.Plans,
+                Doubts = doubts.ToImmutable(),
+                Undoable = Undoable(story, now),
             };
         }
 
-        return new SeasonBook
+        private static ImmutableArray<Mark> Undoable(ImmutableArray<StoryLine> story, DateTimeOffset now) =>
+        [
+            .. story.Where(l => l.Standing == Standing.Stands && l.Mark.Fact is not PlanIssued && now - l.Mark.Entered <= SeasonLimits.UndoFor)
+                .Select(l => l.Mark).OrderDescending(MarkOrder.Entered),
+        ];
+
+        private void Find(Mark mark, FaultFound fault, FieldFold? field)
         {
-            State = ground with { Farm = GroundMarks.Lay(ground.Farm, standing), Now = now.ToOffset(ground.Offset), Fields = [.. ground.Fields.Select(f => fields[f.Code])] },
-            Ground = ground,
-            Log = book,
-            Now = now,
-            Story = [.. standing.Select(m => new StoryLine(m, Standing.Stands))],
-            Undoable = [.. standing.Where(m => now - m.Entered <= SeasonLimits.UndoFor).OrderDescending(MarkOrder.Entered)],
-        };
+            faults.Find(mark, fault);
+            if (fault is { Kind: FaultKind.Box, Box: { } box }) field?.Leak(box, leaks: true);
+        }
+
+        private void Mend(FaultFound fault, StoryLine line)
+        {
+            var field = fault.Field is { } code ? fields.GetValueOrDefault(code) : null;
+            field?.Tell(line);
+            if (fault is { Kind: FaultKind.Box, Box: { } box }) field?.Leak(box, leaks: false);
+            water.Mend(fault, line.Mark);
+        }
+
+        /// <summary>The field that a trailer was last for.</summary>
+        private FieldFold? LastOf(string trailer) =>
+            seed.Trailers.FirstOrDefault(t => string.Equals(t.Number, trailer, StringComparison.OrdinalIgnoreCase))?.Field is { } code ? fields.GetValueOrDefault(code) : null;
+
+        private FieldFold Field(string code, StoryLine line)
+        {
+            if (!fields.TryGetValue(code, out var field))
+            {
+                strange.Add(code);
+                fields[code] = field = new FieldFold(code, ground, null, null, doubts);
+            }
+
+            if (field.Land is null && line.Standing == Standing.Stands) AskWho(code, line.Mark);
+            return field;
+        }
+
+        private void AskWho(string code, Mark mark)
+        {
+            var nearest = Nearest.Of(code, ground.Farm.Fields.SelectMany(f => new[] { f.Code, f.Name }));
+            doubts.Add(new Doubt(SeasonProblems.UnknownField.At(code, ("value", code), ("nearest", nearest is null ? string.Empty : " " + nearest + "?")), [mark.Id]) { Field = code });
+        }
     }
 }

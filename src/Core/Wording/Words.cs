@@ -6,43 +6,78 @@ namespace Watersown.Wording;
 /// </summary>
 public sealed record Words
 {
-    private Words(CommonWords common, FlightWords flight, MapWords map, SeedWords seed, WaterWords water, DayWords day, TextWords text, CalendarWords calendar, IndexWords index, WaterScreenWords waterScreen, SeedScreenWords seedScreen, FlightScreenWords flightScreen) =>
-        (Common, Flight, Map, Seed, Water, Day, Text, Calendar, Index, WaterScreen, SeedScreen, FlightScreen) = (common, flight, map, seed, water, day, text, calendar, index, waterScreen, seedScreen, flightScreen);
+    private Words()
+    {
+    }
 
-    public static Words English { get; } = new(
-        CommonWords.English, FlightWords.English, MapWords.English, SeedWords.English, WaterWords.English, DayWords.English, TextWords.English, CalendarWords.English, IndexWords.English,
-        WaterScreenWords.English, SeedScreenWords.English, FlightScreenWords.English);
+    public static Words English { get; } = new()
+    {
+        Common = CommonWords.English,
+        Flight = FlightWords.English,
+        Map = MapWords.English,
+        Seed = SeedWords.English,
+        Water = WaterWords.English,
+        Day = DayWords.English,
+        Text = TextWords.English,
+        Calendar = CalendarWords.English,
+        Index = IndexWords.English,
+        WaterScreen = WaterScreenWords.English,
+        SeedScreen = SeedScreenWords.English,
+        FlightScreen = FlightScreenWords.English,
+        Desk = DeskWords.English,
+        Morning = MorningWords.English,
+    };
 
-    public static Words Spanish { get; } = new(
-        CommonWords.Spanish, FlightWords.Spanish, MapWords.Spanish, SeedWords.Spanish, WaterWords.Spanish, DayWords.Spanish, TextWords.Spanish, CalendarWords.Spanish, IndexWords.Spanish,
-        WaterScreenWords.Spanish, SeedScreenWords.Spanish, FlightScreenWords.Spanish);
+    public static Words Spanish { get; } = new()
+    {
+        Common = CommonWords.Spanish,
+        Flight = FlightWords.Spanish,
+        Map = MapWords.Spanish,
+        Seed = SeedWords.Spanish,
+        Water = WaterWords.Spanish,
+        Day = DayWords.Spanish,
+        Text = TextWords.Spanish,
+        Calendar = CalendarWords.Spanish,
+        Index = IndexWords.Spanish,
+        WaterScreen = WaterScreenWords.Spanish,
+        SeedScreen = SeedScreenWords.Spanish,
+        FlightScreen = FlightScreenWords.Spanish,
+        Desk = DeskWords.Spanish,
+        Morning = MorningWords.Spanish,
+    };
 
-    public CommonWords Common { get; }
+    public required CommonWords Common { get; init; }
 
-    public FlightWords Flight { get; }
+    public required FlightWords Flight { get; init; }
 
-    public MapWords Map { get; }
+    public required MapWords Map { get; init; }
 
-    public SeedWords Seed { get; }
+    public required SeedWords Seed { get; init; }
 
-    public WaterWords Water { get; }
+    public required WaterWords Water { get; init; }
 
-    public DayWords Day { get; }
+    public required DayWords Day { get; init; }
 
-    public TextWords Text { get; }
+    public required TextWords Text { get; init; }
 
-    public CalendarWords Calendar { get; }
+    public required CalendarWords Calendar { get; init; }
 
-    public IndexWords Index { get; }
+    public required IndexWords Index { get; init; }
 
     /// <summary>Words of the water screens.</summary>
-    public WaterScreenWords WaterScreen { get; }
+    public required WaterScreenWords WaterScreen { get; init; }
 
     /// <summary>Words of the seed screens.</summary>
-    public SeedScreenWords SeedScreen { get; }
+    public required SeedScreenWords SeedScreen { get; init; }
 
     /// <summary>Words of the flight screens.</summary>
-    public FlightScreenWords FlightScreen { get; }
+    public required FlightScreenWords FlightScreen { get; init; }
+
+    /// <summary>Words of the desk itself.</summary>
+    public required DeskWords Desk { get; init; }
+
+    /// <summary>Words of the Morning page.</summary>
+    public required MorningWords Morning { get; init; }
 
     public static Words In(Language language) => language switch
     {

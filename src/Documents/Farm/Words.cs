@@ -77,13 +77,5 @@ public static class Words
     public static WordList<DelayRule> Delays { get; } = new(("trials", DelayRule.Trials), ("saying", DelayRule.Saying), ("own", DelayRule.Own));
 
     /// <summary>Steps of a plan that can be pinned.</summary>
-    public static WordList<PlanTaskKind> Tasks { get; } = new(
-        ("ground", PlanTaskKind.Ground),
-        ("order-water", PlanTaskKind.OrderWater),
-        ("fill", PlanTaskKind.Fill),
-        ("call-seed", PlanTaskKind.CallSeed),
-        ("soak", PlanTaskKind.Soak),
-        ("drain", PlanTaskKind.Drain),
-        ("haul", PlanTaskKind.Haul),
-        ("sow", PlanTaskKind.Sow));
+    public static WordList<PlanTaskKind> Tasks { get; } = new([.. Enum.GetValues<PlanTaskKind>().Select(t => (TaskWords.Of(t), t))]);
 }

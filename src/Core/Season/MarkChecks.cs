@@ -1,0 +1,107 @@
+using Watersown.Land;
+using Watersown.Schedule;
+using Watersown.Seed;
+using Watersown.Weather;
+using Watersown.Wording;
+
+namespace Watersown.Season;
+
+/// <summary>
+/// Whether a mark can be true, looked at when it is put down. Only what cannot be is refused; what is unlikely is said once
+/// and kept; nothing is refused because something is unknown.
+/// </summary>
+public static class MarkChecks
+{
+    /// <summary>Everything found, places named as in a mark's document.</summary>
+    /// <param name="mark">The mark.</param>
+    /// <param name="ground">The farm, where there is one.</param>
+    /// <param name="now">The moment of putting it down.</param>
+    public static ImmutableArray<Problem> Check(Mark mark, SeasonState? ground, DateTimeOffset now)
+    {
+        var problems = ImmutableArray.CreateBuilder<Problem>();
+        // A plan's number is put down by the desk that made it; everything else tells of what has been.
+        if (mark.Happened > now + SeasonLimits.ClockSlack) problems.Add(SeasonProblems.InFuture.At("happened", ("value", Moment(mark.Happened)), ("limit", Moment(now.ToOffset(mark.Happened.Offset)))));
+        foreach (var (limit, key, value) in Figures(mark.Fact))
+        {
+            if (value is { } figure && limit.Judge(Math.Round(figure, 9), "fact." + key) is { } problem) problems.Add(problem);
+        }
+
+        CheckTogether(mark, now, problems);
+        if (ground is not null) CheckAgainst(mark.Fact, ground, problems);
+        return problems.ToImmutable();
+    }
+
+    private static IEnumerable<(Limit Limit, string Key, double? Value)> Figures(MarkFact fact) => fact switch
+    {
+        CheckWater f => [Of(SeasonLimits.Check, f.Check)],
+        DepthRead f => [Of(SeasonLimits.Check, f.Check), Of(ScheduleLimits.Depth, f.Depth.Inches)],
+        BoardsSet f => [Of(SeasonLimits.Box, f.Box), Of(SeasonLimits.Boards, f.Height.Inches)],
+        FlowSeen f => [Of(SeasonLimits.Flow, f.Flow.CubicFeetPerSecond)],
+        WaterOrdered f => [Of(SeasonLimits.Flow, f.Flow.CubicFeetPerSecond)],
+        FaultFound f => [Of(SeasonLimits.Check, f.Check), Of(SeasonLimits.ToCheck, f.ToCheck), Of(SeasonLimits.Box, f.Box), Of(SeasonLimits.Gap, f.Width?.Feet)],
+        FieldCorrected f => [Of(LandLimits.Net, f.Net?.Acres), Of(LandLimits.Gross, f.Gross?.Acres), Of(LandLimits.Certified, f.Certified?.Acres), Of(SeedLimits.Rate, f.Rate?.PoundsPerAcre)],
+        RingsCounted f => [Of(SeasonLimits.Zone, f.ZoneLand?.Acres), .. f.Rings.Select((r, i) => (SeasonLimits.Rings, "rings[" + Say.Number(i) + "]", (double?)r))],
+        BatchInSoak f => [Of(SeedLimits.BatchDry, f.Dry?.Pounds)],
+        BatchDumped f => [Of(SeedLimits.BatchDry, f.Dry?.Pounds)],
+        TrailerSeen f => [Of(SeasonLimits.Soaked, f.Weighed?.Pounds)],
+        SeedLeft f => [Of(SeasonLimits.Left, f.Left.Pounds)],
+        FieldSown f => [Of(SeasonLimits.Part, f.Land?.Acres), Of(SeedLimits.BatchDry, f.Dry?.Pounds), Of(SeasonLimits.Loads, f.Loads)],
+        LoadGone f => [Of(SeasonLimits.LoadNumber, f.Number), Of(SeasonLimits.Load, f.Soaked?.Pounds)],
+        WindSeen f => [Of(WeatherLimits.Sustained, f.Sustained.MilesPerHour), Of(WeatherLimits.Gust, f.Gust.MilesPerHour)],
+        WarmthRead f => [Of(WeatherLimits.High, f.High.Fahrenheit), Of(WeatherLimits.Low, f.Low.Fahrenheit)],
+        PlanIssued f => [Of(SeasonLimits.PlanNumber, f.Number)],
+        _ => [],
+    };
+
+    private static (Limit Limit, string Key, double? Value) Of(Limit limit, double? value) => (limit, limit.Key, value);
+
+    private static void CheckTogether(Mark mark, DateTimeOffset now, ImmutableArray<Problem>.Builder problems)
+    {
+        switch (mark.Fact)
+        {
+            case WaterOrdered order when order.From < now - SeasonLimits.OrderBack:
+                problems.Add(SeasonProblems.OrderOld.At("fact.from", ("value", Moment(order.From)), ("limit", Moment(now.ToOffset(order.From.Offset)))));
+                break;
+            case WindSeen wind when wind.Gust < wind.Sustained:
+                problems.Add(StateProblems.GustBelowWind.At("fact.gust_mph", ("value", Mph(wind.Gust)), ("limit", Mph(wind.Sustained))));
+                break;
+            case WarmthRead warmth when warmth.Low > warmth.High:
+                problems.Add(StateProblems.LowAboveHigh.At("fact.low_f", ("value", Fahrenheit(warmth.Low)), ("limit", Fahrenheit(warmth.High))));
+                break;
+            case SlotGiven slot when slot.Until < slot.From:
+                problems.Add(StateProblems.HoursReversed.At("fact.until", ("value", Hour(slot.Until)), ("limit", Hour(slot.From))));
+                break;
+            default:
+                break;
+        }
+    }
+
+    private static void CheckAgainst(MarkFact fact, SeasonState ground, ImmutableArray<Problem>.Builder problems)
+    {
+        var field = fact.AboutField is { } code ? ground.Farm.Fields.FirstOrDefault(f => string.Equals(f.Code, code, StringComparison.OrdinalIgnoreCase)) : null;
+        if (field is null && fact.AboutField is { } strange)
+            problems.Add(SeasonProblems.UnknownField.At("fact.field", ("value", strange), ("nearest", Meant(strange, ground.Farm.Fields.SelectMany(f => new[] { f.Code, f.Name })))));
+        if (fact.AboutSource is { } source && !ground.Farm.Sources.Any(s => string.Equals(s.Code, source, StringComparison.OrdinalIgnoreCase)))
+            problems.Add(SeasonProblems.UnknownSource.At("fact.source", ("value", source), ("nearest", Meant(source, ground.Farm.Sources.Select(s => s.Code)))));
+        if (fact is CheckWater { Check: var check } && field is { Basins.Length: > 0 } && check > field.Basins.Length)
+            problems.Add(SeasonProblems.UnknownCheck.At("fact.check", ("value", Say.Number(check)), ("limit", Say.Number(field.Basins.Length))));
+        if (fact is FieldCorrected said && field is not null && (said.Net ?? field.Net) is var net && (said.Gross ?? field.Gross) is { } gross && net > gross && (said.Net ?? said.Gross) is not null)
+            problems.Add(LandProblems.NetAboveGross.At("fact.net_ac", ("value", Acres(net)), ("limit", Acres(gross))));
+        if (fact is WaterOrdered order && ground.Farm.Sources.FirstOrDefault(s => string.Equals(s.Code, order.Source, StringComparison.OrdinalIgnoreCase)) is { } asked && order.Flow > asked.Cap)
+            problems.Add(LandProblems.RunningAboveCap.At("fact.flow_cfs", ("value", Cfs(order.Flow)), ("limit", Cfs(asked.Cap))));
+    }
+
+    private static string Meant(string word, IEnumerable<string> known) => Nearest.Of(word, known) is { } near ? " " + near + "?" : string.Empty;
+
+    private static string Moment(DateTimeOffset moment) => When.Moment(moment);
+
+    private static string Hour(TimeOnly hour) => hour.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
+
+    private static string Mph(Speed speed) => Say.Number(speed.MilesPerHour, 1) + " mph";
+
+    private static string Fahrenheit(Temperature warmth) => Say.Number(warmth.Fahrenheit, 1) + " °F";
+
+    private static string Acres(Area land) => Say.Number(land.Acres, 1) + " ac";
+
+    private static string Cfs(FlowRate flow) => Say.Number(flow.CubicFeetPerSecond, 1) + " cfs";
+}
