@@ -22,6 +22,7 @@ internal static class SourceTree
         Assembly.Load("Watersown.Documents"),
         Assembly.Load("Watersown.Records"),
         typeof(Pocket.Desk).Assembly,
+        Assembly.Load("Watersown.Web"),
         typeof(Cli.Desk).Assembly,
     ];
 

@@ -90,11 +90,9 @@ public static class LandChecks
 
     private static void CheckBoundary(Field field, int index, ImmutableArray<Problem>.Builder problems)
     {
-        if (field.Boundary is not { } boundary || field.Gross is not { } gross || gross <= Area.Zero) return;
-        var enclosed = GeodesicArea.Of(boundary);
-        var off = Math.Abs((enclosed / gross) - 1);
-        if (off > 0.03)
-            problems.Add(LandProblems.BoundaryDiffers.At(Place.Of("fields", index, field.Name, "boundary"), ("value", Acres(enclosed)), ("limit", Acres(gross)), ("share", Percent(off))));
+        if (field.Boundary is not { } boundary) return;
+        var measured = new MeasuredEdge(boundary, GeodesicArea.Of(boundary), field.Gross);
+        if (Math.Abs(measured.Off ?? 0) > DrawnEdge.MostOff) problems.Add(DrawnEdge.Differs(measured, Place.Of("fields", index, field.Name, "boundary")));
     }
 
     private static void CheckBasins(Field field, int index, ImmutableArray<Problem>.Builder problems)

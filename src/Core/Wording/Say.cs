@@ -13,11 +13,15 @@ public static class Say
     /// <summary>A problem in one line: code, place, sentence.</summary>
     public static string Problem(Problem problem, Language language)
     {
-        var sentence = Fill(language == Language.Spanish ? problem.Kind.Spanish : problem.Kind.English, problem.Facts, language);
+        var sentence = Sentence(problem, language);
         return problem.Where.Length == 0
             ? string.Create(Plain, $"{problem.Kind.Code} · {sentence}")
             : string.Create(Plain, $"{problem.Kind.Code} · {problem.Where}: {sentence}");
     }
+
+    /// <summary>The sentence of a problem alone, where its code and place stand beside it.</summary>
+    public static string Sentence(Problem problem, Language language) =>
+        Fill(language == Language.Spanish ? problem.Kind.Spanish : problem.Kind.English, problem.Facts, language);
 
     /// <summary>Puts facts into the braces of a sentence, once each: braces that a fact brings along stay as they are.</summary>
     private static string Fill(string template, ImmutableDictionary<string, string> facts, Language language)

@@ -21,11 +21,14 @@ public sealed record Words
         Text = TextWords.English,
         Calendar = CalendarWords.English,
         Index = IndexWords.English,
+        Link = LinkWords.English,
+        SignIn = SignInWords.English,
         WaterScreen = WaterScreenWords.English,
         SeedScreen = SeedScreenWords.English,
         FlightScreen = FlightScreenWords.English,
         Desk = DeskWords.English,
         Morning = MorningWords.English,
+        Story = StoryWords.English,
     };
 
     public static Words Spanish { get; } = new()
@@ -39,11 +42,14 @@ public sealed record Words
         Text = TextWords.Spanish,
         Calendar = CalendarWords.Spanish,
         Index = IndexWords.Spanish,
+        Link = LinkWords.Spanish,
+        SignIn = SignInWords.Spanish,
         WaterScreen = WaterScreenWords.Spanish,
         SeedScreen = SeedScreenWords.Spanish,
         FlightScreen = FlightScreenWords.Spanish,
         Desk = DeskWords.Spanish,
         Morning = MorningWords.Spanish,
+        Story = StoryWords.Spanish,
     };
 
     public required CommonWords Common { get; init; }
@@ -64,6 +70,12 @@ public sealed record Words
 
     public required IndexWords Index { get; init; }
 
+    /// <summary>Words of the page behind a link.</summary>
+    public required LinkWords Link { get; init; }
+
+    /// <summary>Words of signing in, and of starting the desk.</summary>
+    public required SignInWords SignIn { get; init; }
+
     /// <summary>Words of the water screens.</summary>
     public required WaterScreenWords WaterScreen { get; init; }
 
@@ -78,6 +90,9 @@ public sealed record Words
 
     /// <summary>Words of the Morning page.</summary>
     public required MorningWords Morning { get; init; }
+
+    /// <summary>Words in which marks are told again.</summary>
+    public required StoryWords Story { get; init; }
 
     public static Words In(Language language) => language switch
     {

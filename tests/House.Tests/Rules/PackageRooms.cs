@@ -16,6 +16,7 @@ internal static class PackageRooms
         ("Ical.Net", "Watersown.Records.Files"),
         ("ProjNet", "Watersown.Records.Files"),
         ("System.CommandLine", "Watersown.Cli"),
+        ("Fido2NetLib", "Watersown.Web"),
         ("Microsoft.Data.Sqlite", "Watersown.Records.Database"),
         ("Npgsql", "Watersown.Records.Database"),
         ("Dapper", "Watersown.Records.Database"),

@@ -19,9 +19,15 @@ internal static class HtmlSheet
         html.Append(Plain, $"<!doctype html>\n<html lang=\"{Words.In(page.Language).Common.Tag}\">\n<head>\n<meta charset=\"utf-8\">\n");
         html.Append("<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n");
         html.Append(Plain, $"<title>{Html.Text(page.Kind)}: {Html.Text(page.Title)}. {Html.Text(page.Lead)}</title>\n<style>\n{HtmlStyle.Css}</style>\n</head>\n<body>\n<main>\n");
-        for (var i = 0; i < sheet.Pages.Length; i++) AppendPage(html, sheet, i);
+        AppendPages(html, sheet);
         html.Append("</main>\n</body>\n</html>\n");
         return html.ToString();
+    }
+
+    /// <summary>The pages of a sheet alone, for a document that has more to say around them.</summary>
+    public static void AppendPages(StringBuilder html, FittedSheet sheet)
+    {
+        for (var i = 0; i < sheet.Pages.Length; i++) AppendPage(html, sheet, i);
     }
 
     private static void AppendPage(StringBuilder html, FittedSheet sheet, int index)

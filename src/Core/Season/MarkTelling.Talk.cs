@@ -1,0 +1,57 @@
+using System.Globalization;
+
+namespace Watersown.Season;
+
+public sealed partial class MarkTelling
+{
+    private string? Air(MarkFact fact) => fact switch
+    {
+        FieldSown f => Joined(
+            f.Resow ? Words.SownAgain : f.Land is { } land ? Fill(Words.SownPart, ("land", tell.Land(land))) : Words.SownAll,
+            f.Part, f.Batch is { } batch ? Fill(Words.OfBatch, ("batch", batch)) : null, Dry(f.Dry), f.Loads is { } loads ? Fill(Words.Loads, ("n", Count(loads))) : null),
+        LoadGone f => Joined(
+            f.Number is { } number ? Fill(Words.LoadGone, ("n", Count(number))) : Words.LoadGoneBare,
+            f.Trailer is { } trailer ? Fill(Words.OfTrailer, ("n", trailer)) : null, Wet(f.Soaked)),
+        SlotGiven f => Joined(Fill(Words.Slot, ("day", tell.ShortDay(f.Day)), ("from", Hour(f.From)), ("until", Hour(f.Until))), f.Aeroplane),
+        StoodDown f => Joined(Fill(Words.StoodDown, ("day", tell.ShortDay(f.Day)), ("why", Why(f.Why)), ("who", f.Who)), f.Field),
+        WindSeen f => Joined(
+            f.Gust > f.Sustained ? Fill(Words.Wind, ("steady", tell.Quick(f.Sustained)), ("gust", tell.Quick(f.Gust))) : Fill(Words.WindSteady, ("steady", tell.Quick(f.Sustained))),
+            f.Place is { } place ? Fill(Words.At, ("place", place)) : null),
+        ForecastHeard f => f.Source is { } source ? Fill(Words.Forecast, ("when", tell.NearMoment(f.Issued)), ("source", source)) : Fill(Words.ForecastBare, ("when", tell.NearMoment(f.Issued))),
+        _ => null,
+    };
+
+    private string People(MarkFact fact) => fact switch
+    {
+        Told f => Joined(Fill(State(f.State), ("person", f.Person)), f.ByVoice ? Words.ByVoice : null),
+        StepPinned f => Fill(Words.Pinned, ("task", StageNames.Of(f.Task, Words)), ("when", tell.NearMoment(f.Start))),
+        StepUnpinned f => Fill(Words.Unpinned, ("task", StageNames.Of(f.Task, Words))),
+        Overridden f => Joined(Fill(Words.Overrode, ("who", f.Who), ("reason", f.Reason)), f.Stop),
+        PersonNamed f => Fill(Words.PersonNamed, ("name", f.Name), ("role", f.Role)),
+        PlanIssued f => Joined(Fill(Words.PlanIssued, ("n", Count(f.Number))), f.Why),
+        Withdrawn => Words.TakenBack,
+        UnknownFact f => Fill(Words.NewerSort, ("kind", f.Kind)),
+        _ => throw new System.Diagnostics.UnreachableException("No words for " + fact.GetType().Name),
+    };
+
+    private string State(ToldState state) => state switch
+    {
+        ToldState.Told => Words.Told,
+        ToldState.Heard => Words.Heard,
+        ToldState.Agreed => Words.Agreed,
+        _ => Words.NotReached,
+    };
+
+    private string Why(StandDownReason why) => why switch
+    {
+        StandDownReason.Wind => Words.WhyWind,
+        StandDownReason.Rain => Words.WhyRain,
+        StandDownReason.Fog => Words.WhyFog,
+        StandDownReason.Aeroplane => Words.WhyAeroplane,
+        StandDownReason.Seed => Words.WhySeed,
+        StandDownReason.Field => Words.WhyField,
+        _ => Words.WhyOther,
+    };
+
+    private static string Hour(TimeOnly hour) => hour.ToString("HH:mm", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,103 @@
+using Watersown.Schedule.Sheets;
+using Watersown.Wording;
+
+namespace Watersown.Season;
+
+/// <summary>
+/// Tells a mark again in the reader's language and units: what happened, in the words of somebody who was there. Who said so
+/// and when stands beside it, not in it.
+/// </summary>
+public sealed partial class MarkTelling(Telling tell)
+{
+    private StoryWords Words => tell.Words.Story;
+
+    /// <summary>What a fact says, its field left out where the page is about that field.</summary>
+    public string Say(MarkFact fact) => Water(fact) ?? Ground(fact) ?? Seed(fact) ?? Air(fact) ?? People(fact);
+
+    private string? Water(MarkFact fact) => fact switch
+    {
+        CheckWater f => Fill(Seen(f.Water), ("n", Count(f.Check))),
+        DepthRead { Check: { } check } f => Fill(Words.DepthAt, ("depth", tell.Depth(f.Depth)), ("n", Count(check))),
+        DepthRead f => Fill(Words.DepthWhole, ("depth", tell.Depth(f.Depth))),
+        BoardsSet f => Fill(Words.Boards, ("n", Count(f.Box)), ("depth", tell.Depth(f.Height))),
+        FlowSeen f => Joined(Fill(Words.FlowSeen, ("source", f.Source), ("flow", tell.Flow(f.Flow))), f.How),
+        WaterOrdered f => Joined(Fill(Words.Ordered, ("source", f.Source), ("flow", tell.Flow(f.Flow)), ("when", tell.NearMoment(f.From)), ("state", Order(f.State))), f.OrderNumber, f.ByVoice ? Words.ByVoice : null),
+        SourceSwitched f => Fill(f.Up ? Words.SourceUp : Words.SourceDown, ("source", f.Source)),
+        FaultFound f => Fault(f),
+        FaultMended => Words.Mended,
+        _ => null,
+    };
+
+    private string Fault(FaultFound fault)
+    {
+        var what = fault switch
+        {
+            { Kind: FaultKind.Levee, Check: { } above, ToCheck: { } below } => Fill(Words.FaultLeveeBetween, ("n", Count(above)), ("m", Count(below))),
+            { Kind: FaultKind.Box, Box: { } box } => Fill(Words.FaultBoxNumber, ("n", Count(box))),
+            { Kind: FaultKind.Levee } => Words.FaultLevee,
+            { Kind: FaultKind.Box } => Words.FaultBox,
+            { Kind: FaultKind.Pump } => Words.FaultPump,
+            _ => Words.FaultGate,
+        };
+        if (fault.Check is { } check && fault.ToCheck is null) what = Fill(Words.FaultAt, ("fault", what), ("n", Count(check)));
+        return fault.Source is { } source ? source + ": " + what : what;
+    }
+
+    private string? Ground(MarkFact fact) => fact switch
+    {
+        StageReached f => Fill(Words.StageNow, ("stage", StageNames.Of(f.Stage, Words))),
+        FieldCorrected f => Fill(Words.Corrected, ("what", Joined(
+            f.Net is { } net ? Fill(Words.NetNow, ("land", tell.Land(net))) : null,
+            f.Gross is { } gross ? Fill(Words.GrossNow, ("land", tell.Land(gross))) : null,
+            f.Certified is { } held ? Fill(Words.CertifiedNow, ("land", tell.Land(held))) : null,
+            f.Rate is { } rate ? Fill(Words.RateNow, ("rate", tell.Rate(rate) + " " + tell.RateUnit)) : null,
+            f.Variety is { } variety ? Fill(Words.VarietyNow, ("variety", variety)) : null,
+            f.Name is { } name ? Fill(Words.NameNow, ("name", name)) : null))),
+        BoundaryDrawn f => Fill(Words.EdgeNow, ("land", tell.Land(Watersown.Land.GeodesicArea.Of(f.ToBoundary())))),
+        RingsCounted f => Fill(Words.Counted, ("n", Count(f.Rings.Count)), ("zone", f.Zone)),
+        Scouted f => f.What + ": " + f.Seen,
+        Noted f => f.Text,
+        Photographed => Words.Photo,
+        WarmthRead f => Fill(Words.Warmth, ("high", Warm(f.High)), ("low", Warm(f.Low)), ("day", tell.ShortDay(f.Day))),
+        _ => null,
+    };
+
+    private string? Seed(MarkFact fact) => fact switch
+    {
+        BatchInSoak f => Joined(Fill(Words.InSoak, ("batch", f.Batch)), Dry(f.Dry), f.Variety, f.MeantFor.IsEmpty ? null : Fill(Words.For, ("field", string.Join(", ", f.MeantFor)))),
+        BatchDrained f => Fill(Words.Drained, ("batch", f.Batch)),
+        BatchDumped f => Joined(Fill(Words.Dumped, ("batch", f.Batch)), Dry(f.Dry)),
+        TrailerSeen f => Joined(Fill(Words.TrailerSeen, ("n", f.Number)), f.Batch is { } batch ? Fill(Words.OfBatch, ("batch", batch)) : null, Wet(f.Weighed), f.Field is { } field ? Fill(Words.For, ("field", field)) : null, f.Place is { } place ? Fill(Words.At, ("place", place)) : null),
+        SeedLeft f => Joined(Fill(Words.SeedLeft, ("n", f.Trailer)), Wet(f.Left)),
+        _ => null,
+    };
+
+    private string? Dry(DrySeed? seed) => seed is { } dry ? Fill(Words.DryWeight, ("n", Wording.Say.Number(tell.Whole(dry))), ("unit", tell.MassUnit)) : null;
+
+    private string? Wet(SoakedSeed? seed) => seed is { } wet ? Fill(Words.WetWeight, ("n", Wording.Say.Number(tell.Whole(wet))), ("unit", tell.MassUnit)) : null;
+
+    private string Warm(Temperature warmth) => tell.Metric ? Wording.Say.Number(warmth.Celsius) + " °C" : Wording.Say.Number(warmth.Fahrenheit) + " °F";
+
+    private string Seen(WaterSeen water) => water switch
+    {
+        WaterSeen.Wet => Words.CheckWet,
+        WaterSeen.Full => Words.CheckFull,
+        WaterSeen.Dry => Words.CheckDry,
+        _ => Words.CheckReflooded,
+    };
+
+    private string Order(OrderState state) => state switch
+    {
+        OrderState.Asked => Words.OrderAsked,
+        OrderState.Accepted => Words.OrderAccepted,
+        OrderState.Running => Words.OrderRunning,
+        OrderState.Changed => Words.OrderChanged,
+        _ => Words.OrderEnded,
+    };
+
+    private static string Count(int value) => Telling.Count(value);
+
+    private static string Fill(string sentence, params ReadOnlySpan<(string Name, string Text)> facts) => Template.Fill(sentence, facts);
+
+    private static string Joined(params ReadOnlySpan<string?> parts) => string.Join(", ", parts.ToArray().Where(p => !string.IsNullOrEmpty(p)));
+}

@@ -1,0 +1,3 @@
+using Watersown.Web;
+
+return await DeskStart.RunAsync(args, Console.Out, Console.Error, TimeProvider.System);

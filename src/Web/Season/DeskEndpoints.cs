@@ -1,0 +1,116 @@
+using System.Globalization;
+using System.Text.Json;
+using Watersown.Records.Database;
+using Watersown.Web.Edge;
+using Watersown.Web.SignIn;
+
+namespace Watersown.Web.Season;
+
+/// <summary>The whole desk for a phone that opens it, and what is new for one that has it.</summary>
+internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, DeskClock clock, DeskOptions options)
+{
+    private const int MarksAtOnce = 2_000;
+
+    private static readonly TimeSpan waitMost = TimeSpan.FromSeconds(55);
+
+    public void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/api/desk", DeskAsync).WithMetadata(Access.Readers);
+        routes.MapGet("/api/changes", ChangesAsync).WithMetadata(Access.Readers);
+    }
+
+    private async Task DeskAsync(HttpContext context)
+    {
+        if (Number(context, "after") is not { } after)
+        {
+            await NotANumberAsync(context);
+            return;
+        }
+
+        if (await season.ReadAsync(context.RequestAborted) is not { } known)
+        {
+            await Reply.ProblemsAsync(context, StatusCodes.Status404NotFound, SeasonProblems.NoFarm.At(string.Empty));
+            return;
+        }
+
+        var marks = await MarksAsync(after, int.MaxValue, context.RequestAborted);
+        var (name, caller) = (await book.IdentityAsync(context.RequestAborted), Door.CallerOf(context));
+        await Reply.JsonAsync(context, StatusCodes.Status200OK, json =>
+        {
+            json.WriteStartObject();
+            json.WriteString("book", name);
+            json.WriteNumber("farm_version", known.Farm.Version);
+            json.WritePropertyName("farm");
+            json.WriteRawValue(known.Farm.Document.Span);
+            json.WritePropertyName("plan");
+            if (known.Plan is { } plan) json.WriteRawValue(plan.Document.Span);
+            else json.WriteNullValue();
+            if (known.Plan is { } numbered) json.WriteNumber("plan_number", numbered.Number);
+            Write(json, marks, Math.Min(after, known.Upto));
+            SignInEndpoints.WriteYou(json, "you", caller);
+            json.WriteString("now", clock.GetUtcNow());
+            if (clock.SetTo is { } story) json.WriteString("demo_from", story);
+            if (options.Tiles is { } tiles) json.WriteString("tiles", tiles.OriginalString);
+            json.WriteEndObject();
+        });
+    }
+
+    /// <summary>Marks after a number, at once where there are any; otherwise when there are, or when a plan or farm is new.</summary>
+    private async Task ChangesAsync(HttpContext context)
+    {
+        if (Number(context, "after") is not { } after || Number(context, "wait") is not { } seconds || Number(context, "plan") is not { } plan || Number(context, "farm") is not { } farm)
+        {
+            await NotANumberAsync(context);
+            return;
+        }
+
+        var ring = bell.Next;
+        var known = await season.ReadAsync(context.RequestAborted);
+        var nothing = known is not null && known.Upto <= after && (plan == 0 || (known.Plan?.Number ?? 0) == plan) && (farm == 0 || known.Farm.Version == farm);
+        if (nothing && seconds > 0)
+        {
+            await bell.WaitAsync(ring, TimeSpan.FromSeconds(Math.Min(seconds, waitMost.TotalSeconds)), context.RequestAborted);
+            known = await season.ReadAsync(context.RequestAborted);
+        }
+
+        if (known is null)
+        {
+            await Reply.ProblemsAsync(context, StatusCodes.Status404NotFound, SeasonProblems.NoFarm.At(string.Empty));
+            return;
+        }
+
+        var marks = await MarksAsync(after, MarksAtOnce, context.RequestAborted);
+        var name = await book.IdentityAsync(context.RequestAborted);
+        await Reply.JsonAsync(context, StatusCodes.Status200OK, json =>
+        {
+            json.WriteStartObject();
+            json.WriteString("book", name);
+            Write(json, marks, Math.Min(after, known.Upto));
+            json.WriteBoolean("more", marks.Length == MarksAtOnce);
+            json.WriteNumber("farm_version", known.Farm.Version);
+            json.WriteNumber("plan_number", known.Plan?.Number ?? 0);
+            json.WriteString("now", clock.GetUtcNow());
+            json.WriteEndObject();
+        });
+    }
+
+    private async Task<ImmutableArray<KeptMark>> MarksAsync(long after, int most, CancellationToken stop) => await book.MarksAfterAsync(after, most, stop);
+
+    // The number goes with the marks that are told, never beyond them; a book restored from a copy counts lower, which tells.
+    private static void Write(Utf8JsonWriter json, ImmutableArray<KeptMark> marks, long upto)
+    {
+        json.WriteStartArray("marks");
+        foreach (var mark in marks) json.WriteRawValue(mark.Mark.Body, skipInputValidation: true);
+        json.WriteEndArray();
+        json.WriteNumber("upto", marks.IsEmpty ? upto : marks[^1].Seq);
+    }
+
+    /// <summary>A number of the address; 0 where it is not given, nothing where it is no number.</summary>
+    private static long? Number(HttpContext context, string name) =>
+        context.Request.Query[name].ToString() is not { Length: > 0 } text ? 0 : long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+
+    private static Task NotANumberAsync(HttpContext context) =>
+        Reply.ProblemsAsync(context, StatusCodes.Status422UnprocessableEntity, HostProblems.NotFull.At("after", ("value", Shown(context.Request.QueryString.Value ?? string.Empty))));
+
+    private static string Shown(string text) => text.Length <= 60 ? text : text[..60] + "…";
+}
