@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using Watersown.Quantities;
 using Watersown.Schedule.Sheets;
 
 namespace Watersown.Pocket.Page;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Watersown.Quantities;
 using Watersown.Season.Boards;
 using Watersown.Wording;
 

@@ -4,7 +4,7 @@ using System.Text.Json;
 namespace Watersown.Pocket.Sending;
 
 /// <summary>A link just made: its address is told this once.</summary>
-public sealed record MadeLink(string Url, string Person, DateTimeOffset Expires);
+public sealed record MadeLink(Uri Url, string Person, DateTimeOffset Expires);
 
 /// <summary>A link that is out.</summary>
 /// <param name="Id">The host's name for it; never its address.</param>
@@ -35,7 +35,7 @@ public sealed class LinkLine(HostLine host)
         var answer = await host.SendAsync("api/links", Written(sheet, person));
         if (answer.State == LineState.Refused) return new LinkAnswer(null, HostWords.Problems(answer.Body));
         var made = answer.State == LineState.Reached
-            ? Read(answer.Body, root => new MadeLink(root.GetProperty("url").GetString()!, root.GetProperty("person").GetString()!, root.GetProperty("expires").GetDateTimeOffset()))
+            ? Read(answer.Body, root => new MadeLink(new Uri(root.GetProperty("url").GetString()!), root.GetProperty("person").GetString()!, root.GetProperty("expires").GetDateTimeOffset()))
             : null;
         return new LinkAnswer(made, null);
     }
@@ -68,7 +68,7 @@ public sealed class LinkLine(HostLine host)
             using var document = JsonDocument.Parse(body);
             return read(document.RootElement);
         }
-        catch (Exception strange) when (strange is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
+        catch (Exception strange) when (strange is JsonException or KeyNotFoundException or InvalidOperationException or FormatException or ArgumentNullException)
         {
             return default;
         }
