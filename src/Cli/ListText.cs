@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Watersown.Records.Land;
+using Watersown.Documents.Farms;
 using Watersown.Schedule.Lists;
 using Watersown.Wording;
 

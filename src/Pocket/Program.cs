@@ -18,6 +18,7 @@ builder.Services.AddSingleton(_ => device!);
 builder.Services.AddSingleton(_ => new Browser(script!));
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton(_ => new HostLine(new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) }));
+builder.Services.AddSingleton<LinkLine>();
 builder.Services.AddSingleton<Desk>();
 
 var app = builder.Build();

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using Watersown.Records;
 using Watersown.Records.Files;
+using Watersown.Documents.Farms;
 using Watersown.Records.Land;
 using Watersown.Wording;
 

@@ -67,11 +67,19 @@ public sealed partial record FlightScreenWords
 
     public required string North { get; init; }
 
+    public required string NorthEast { get; init; }
+
     public required string East { get; init; }
+
+    public required string SouthEast { get; init; }
 
     public required string South { get; init; }
 
+    public required string SouthWest { get; init; }
+
     public required string West { get; init; }
+
+    public required string NorthWest { get; init; }
 
     public required string StandDown { get; init; }
 
@@ -222,6 +230,10 @@ public sealed partial record FlightScreenWords
     public required string LinkOffline { get; init; }
 
     public required string LinkRefused { get; init; }
+
+    public required string LinkCopy { get; init; }
+
+    public required string LinkOver { get; init; }
 
     public required string LinkNone { get; init; }
 

@@ -25,6 +25,8 @@ public sealed partial record SeedScreenWords
 
     public required string NowWord { get; init; }
 
+    public required string PlanSows { get; init; }
+
     public required string LastSafe { get; init; }
 
     public required string Expected { get; init; }

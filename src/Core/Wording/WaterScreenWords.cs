@@ -23,6 +23,8 @@ public sealed partial record WaterScreenWords
 
     public required string Even { get; init; }
 
+    public required string Idle { get; init; }
+
     public required string NothingFills { get; init; }
 
     public required string FillLine { get; init; }
@@ -33,7 +35,7 @@ public sealed partial record WaterScreenWords
 
     public required string NeverAtAll { get; init; }
 
-    public required string CapOf { get; init; }
+    public required string CapWord { get; init; }
 
     public required string HoldsAll { get; init; }
 
@@ -74,6 +76,8 @@ public sealed partial record WaterScreenWords
     public required string Orders { get; init; }
 
     public required string OrdersLead { get; init; }
+
+    public required string OrdersLater { get; init; }
 
     public required string OrdersNone { get; init; }
 
@@ -132,6 +136,10 @@ public sealed partial record WaterScreenWords
     public required string NextWet { get; init; }
 
     public required string AllFull { get; init; }
+
+    public required string SownFields { get; init; }
+
+    public required string DryFields { get; init; }
 
     public required string Unknown { get; init; }
 

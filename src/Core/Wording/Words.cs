@@ -29,6 +29,7 @@ public sealed record Words
         Desk = DeskWords.English,
         Morning = MorningWords.English,
         Story = StoryWords.English,
+        Echo = EchoWords.English,
     };
 
     public static Words Spanish { get; } = new()
@@ -50,6 +51,7 @@ public sealed record Words
         Desk = DeskWords.Spanish,
         Morning = MorningWords.Spanish,
         Story = StoryWords.Spanish,
+        Echo = EchoWords.Spanish,
     };
 
     public required CommonWords Common { get; init; }
@@ -93,6 +95,9 @@ public sealed record Words
 
     /// <summary>Words in which marks are told again.</summary>
     public required StoryWords Story { get; init; }
+
+    /// <summary>Words that answer a text message.</summary>
+    public required EchoWords Echo { get; init; }
 
     public static Words In(Language language) => language switch
     {

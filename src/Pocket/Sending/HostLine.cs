@@ -53,6 +53,8 @@ public sealed class HostLine(HttpClient http)
         return SayAsync(HttpMethod.Put, path, content);
     }
 
+    public Task<HostAnswer> TakeBackAsync(string path) => SayAsync(HttpMethod.Delete, path, null);
+
     private async Task<HostAnswer> SayAsync(HttpMethod method, string path, HttpContent? content)
     {
         using var request = new HttpRequestMessage(method, path) { Content = content };

@@ -11,7 +11,6 @@ internal static class PackageRooms
     [
         ("NetTopologySuite", "Watersown.Shapes"),
         ("Google.OrTools", "Watersown.Planner"),
-        ("CsvHelper", "Watersown.Records.Files"),
         ("PdfSharp", "Watersown.Records.Files"),
         ("Ical.Net", "Watersown.Records.Files"),
         ("ProjNet", "Watersown.Records.Files"),

@@ -1,5 +1,6 @@
 using System.Text;
 using CsCheck;
+using Watersown.Documents.Farms;
 using Watersown.Records.Land;
 
 namespace Watersown.Records;

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Watersown.Farms;
+using Watersown.Documents.Farms;
 using Watersown.Records.Land;
 using Watersown.Schedule;
 using Watersown.Schedule.Lists;

@@ -67,6 +67,10 @@ public sealed class Telling
     public string Flow(FlowRate flow) =>
         Metric ? Say.Number(flow.CubicMetersPerSecond * 1000) + " " + Common.LitersPerSecond : Trim(flow.CubicFeetPerSecond, 1) + " " + Common.CubicFeetPerSecond;
 
+    /// <summary>A flow to the hundredth, where little decides.</summary>
+    public string FineFlow(FlowRate flow) =>
+        Metric ? Trim(flow.CubicMetersPerSecond * 1000, 1) + " " + Common.LitersPerSecond : Trim(flow.CubicFeetPerSecond, 2) + " " + Common.CubicFeetPerSecond;
+
     /// <summary>A speed without its unit.</summary>
     public string SpeedNumber(Speed speed) => Say.Number(Metric ? speed.KilometersPerHour : speed.MilesPerHour);
 

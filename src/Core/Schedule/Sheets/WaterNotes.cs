@@ -5,18 +5,19 @@ using Watersown.Wording;
 namespace Watersown.Schedule.Sheets;
 
 /// <summary>Boxes, leaks and whatever a relief must know about the fields on the route.</summary>
-internal static class WaterNotes
+public static class WaterNotes
 {
-    public static IEnumerable<Block> Blocks(WaterSheet sheet, Telling tell)
+    internal static IEnumerable<Block> Blocks(WaterSheet sheet, Telling tell)
     {
         var fields = sheet.Routes.SelectMany(r => r.Stops).Concat(sheet.Loose).Select(s => s.Field).Concat(sheet.NoSpill).DistinctBy(f => f.Code, StringComparer.Ordinal);
-        var notes = fields.Select(f => (Field: f, Runs: Notes(f, tell))).Where(n => n.Runs.Count > 0).ToList();
+        var notes = fields.Select(f => (Field: f, Runs: Notes(f, tell))).Where(n => !n.Runs.IsEmpty).ToList();
         if (notes.Count == 0) yield break;
         yield return new Block.Heading(tell.Words.Water.Notes);
         foreach (var (field, runs) in notes) yield return new Block.Paragraph([new Run(Telling.Name(field) + ": ", Bold: true), .. runs]);
     }
 
-    private static List<Run> Notes(Field field, Telling tell)
+    /// <summary>Boxes, leaks and notes of one field; nothing where nobody has told any.</summary>
+    public static ImmutableArray<Run> Notes(Field field, Telling tell)
     {
         var runs = new List<Run>();
         void Add(params ReadOnlySpan<Run> more)
@@ -34,7 +35,7 @@ internal static class WaterNotes
         if (field.BoxNotes is { } boxes) Add(new Run(boxes.TrimEnd('.')));
         if (field.Note is { } note) Add(new Run(note.TrimEnd('.')));
         if (runs.Count > 0) runs.Add(new Run("."));
-        return runs;
+        return [.. runs];
     }
 
     private static string Said(Box box, Telling tell)

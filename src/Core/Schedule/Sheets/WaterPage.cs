@@ -104,7 +104,8 @@ public static class WaterPage
 
     private static Cell Aim(WaterStop stop, Telling tell) => stop.Target is { } target ? Cell.Strong(tell.Depth(target)) : Cell.Of(tell.Words.Water.AsItStands);
 
-    private static string Checks(WaterStop stop, Telling tell)
+    /// <summary>How many of its checks are wet.</summary>
+    public static string Checks(WaterStop stop, Telling tell)
     {
         var (words, all) = (tell.Words.Water, stop.Field.Basins.Length);
         if (stop.Task is WaterTask.HoldForSeed or WaterTask.HoldSown) return words.FullNow;
@@ -119,7 +120,8 @@ public static class WaterPage
         if (stop.FullBy is { } by) yield return new Run(", " + Template.Fill(tell.Words.Water.FullBy, ("when", tell.NearMoment(by))));
     }
 
-    private static IEnumerable<Run> Doing(WaterStop stop, Telling tell)
+    /// <summary>What is to be done at a stop.</summary>
+    public static IEnumerable<Run> Doing(WaterStop stop, Telling tell)
     {
         var words = tell.Words.Water;
         yield return stop.Task switch

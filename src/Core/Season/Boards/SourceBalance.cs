@@ -52,6 +52,13 @@ public sealed record SourceBalance(WaterSource Source)
     public (Area Needed, Area Full)? Waits { get; init; }
 
     public required Working Working { get; init; }
+
+    /// <summary>A flow against the length of the stick that the source is drawn on: its cap, or more where more is asked of it.</summary>
+    public Fraction OnStick(FlowRate flow)
+    {
+        var most = Math.Max(Math.Max(Source.Cap.CubicMetersPerSecond, Holds.CubicMetersPerSecond), (Gives ?? FlowRate.Zero).CubicMetersPerSecond);
+        return most <= 0 ? Fraction.Zero : Fraction.FromShare(Math.Clamp(flow.CubicMetersPerSecond / most, 0, 1));
+    }
 }
 
 /// <summary>Sources that share a cap, or that share fields.</summary>
