@@ -8,6 +8,7 @@ using Watersown.Web.Pages;
 using Watersown.Web.Schedule;
 using Watersown.Web.Season;
 using Watersown.Web.SignIn;
+using Watersown.Web.Texts;
 
 namespace Watersown.Web;
 
@@ -49,7 +50,7 @@ public static class DeskHost
         parts.AddSingleton(book).AddSingleton(options).AddSingleton(clock).AddSingleton<TimeProvider>(clock);
         parts.AddSingleton<Bell>().AddSingleton<LiveSeason>().AddSingleton<RateLimits>().AddSingleton<Ceremonies>().AddSingleton<HostGuard>().AddSingleton<Door>().AddSingleton<PageFiles>();
         parts.AddSingleton<PlanRunner>().AddHostedService(p => p.GetRequiredService<PlanRunner>());
-        parts.AddSingleton<DeskEndpoints>().AddSingleton<MarkEndpoints>().AddSingleton<PhotoEndpoints>().AddSingleton<PlanEndpoints>().AddSingleton<FarmEndpoints>().AddSingleton<LinkEndpoints>();
+        parts.AddSingleton<DeskEndpoints>().AddSingleton<MarkEndpoints>().AddSingleton<PhotoEndpoints>().AddSingleton<PlanEndpoints>().AddSingleton<FarmEndpoints>().AddSingleton<LinkEndpoints>().AddSingleton<TextEndpoints>();
         parts.AddSingleton<SignInEndpoints>().AddSingleton<PasskeyEndpoints>().AddSingleton<AccountEndpoints>();
     }
 
@@ -81,6 +82,7 @@ public static class DeskHost
         parts.GetRequiredService<PlanEndpoints>().Map(app);
         parts.GetRequiredService<FarmEndpoints>().Map(app);
         parts.GetRequiredService<LinkEndpoints>().Map(app);
+        parts.GetRequiredService<TextEndpoints>().Map(app);
         parts.GetRequiredService<PageFiles>().Map(app);
     }
 

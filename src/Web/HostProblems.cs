@@ -17,19 +17,19 @@ public static class HostProblems
 
     public static ProblemKind UnknownHost { get; } = new("HOST-004", ProblemWeight.Refuse,
         "this desk does not answer to the name '{value}'. Open it by its own address, or start it with --public-name.",
-        "esta mesa no responde al nombre '{value}'. Ábrala por su propia dirección, o arránquela con --public-name.");
+        "este escritorio no responde al nombre '{value}'. Ábralo por su propia dirección, o arránquelo con --public-name.");
 
     public static ProblemKind UnexpectedProxy { get; } = new("HOST-005", ProblemWeight.Refuse,
         "the request came through another server, but the desk was started for this machine alone. Start it with --behind-proxy and --public-name.",
-        "la petición llegó por otro servidor, pero la mesa se arrancó solo para esta máquina. Arránquela con --behind-proxy y --public-name.");
+        "la petición llegó por otro servidor, pero el escritorio se arrancó solo para esta máquina. Arránquelo con --behind-proxy y --public-name.");
 
     public static ProblemKind OtherOrigin { get; } = new("HOST-006", ProblemWeight.Refuse,
         "the request was sent by a page of another place, so nothing was kept. Open the desk itself and do it there.",
-        "la petición la mandó una página de otro lugar, así que no se guardó nada. Abra la mesa misma y hágalo ahí.");
+        "la petición la mandó una página de otro lugar, así que no se guardó nada. Abra el escritorio mismo y hágalo ahí.");
 
     public static ProblemKind MissingHeader { get; } = new("HOST-007", ProblemWeight.Refuse,
         "the header {value} is missing or is not the one of this session, so nothing was kept. Load the desk again.",
-        "falta el encabezado {value} o no es el de esta sesión, así que no se guardó nada. Cargue la mesa otra vez.");
+        "falta el encabezado {value} o no es el de esta sesión, así que no se guardó nada. Cargue el escritorio otra vez.");
 
     public static ProblemKind TooLarge { get; } = new("HOST-008", ProblemWeight.Refuse,
         "what was sent is above {limit}, so nothing of it was kept. Send it in smaller pieces.",
@@ -41,11 +41,11 @@ public static class HostProblems
 
     public static ProblemKind NothingHere { get; } = new("HOST-010", ProblemWeight.Refuse,
         "there is nothing at this address. Check it, or go back to the desk.",
-        "no hay nada en esta dirección. Revísela, o vuelva a la mesa.");
+        "no hay nada en esta dirección. Revísela, o vuelva al escritorio.");
 
     public static ProblemKind Failed { get; } = new("HOST-011", ProblemWeight.Refuse,
         "the desk failed at this, and what was sent was not kept unless it was said before. Its log tells more under {value}. Try again.",
-        "la mesa falló en esto, y lo enviado no se guardó salvo que se haya dicho antes. Su registro dice más bajo {value}. Pruebe otra vez.");
+        "el escritorio falló en esto, y lo enviado no se guardó salvo que se haya dicho antes. Su registro dice más bajo {value}. Pruebe otra vez.");
 
     public static ProblemKind NotThisBody { get; } = new("HOST-012", ProblemWeight.Refuse,
         "what was sent is not {limit}, so nothing was kept. Send it in that form.",

@@ -22,7 +22,7 @@ internal sealed class FarmEndpoints(Book book, LiveSeason season, PlanRunner pla
     {
         if (await book.LatestFarmAsync(context.RequestAborted) is not { } farm)
         {
-            await Reply.ProblemsAsync(context, StatusCodes.Status404NotFound, SeasonProblems.NoFarm.At(string.Empty));
+            await Reply.ProblemsAsync(context, StatusCodes.Status404NotFound, SendProblems.NoFarm.At(string.Empty));
             return;
         }
 
@@ -34,7 +34,7 @@ internal sealed class FarmEndpoints(Book book, LiveSeason season, PlanRunner pla
     {
         if (!long.TryParse(context.Request.Query["version"].ToString(), NumberStyles.None, CultureInfo.InvariantCulture, out var version))
         {
-            await Reply.ProblemsAsync(context, StatusCodes.Status422UnprocessableEntity, SeasonProblems.NoVersion.At("version"));
+            await Reply.ProblemsAsync(context, StatusCodes.Status422UnprocessableEntity, SendProblems.NoVersion.At("version"));
             return;
         }
 

@@ -17,21 +17,21 @@ internal static class LinkPage
 
     private const string Css = """
         .around{font:17px/1.45 "Liberation Sans",Arimo,Arial,Helvetica,sans-serif;max-width:40rem;margin:12px auto;padding:0 12px}
-        .around h1{font-size:1.3rem}.around h2{font:700 1.15rem/1.4 inherit;margin:1rem 0 .3rem}
+        .top{display:block;border:0}.around h2{font-family:inherit;font-size:1.15rem;line-height:1.4;margin:1rem 0 .3rem}
         .moved,.kept,.refused{border:3px solid #000;padding:8px 12px;margin:10px 0}
         .moved{border-style:double;border-width:6px}
         .moved li,.said li{margin:.3rem 0}
         form{margin:10px 0}
         fieldset{border:2px solid #000;padding:8px 12px;display:flex;flex-wrap:wrap;gap:10px;align-items:end}
         legend{font-weight:700;padding:0 6px}
-        button{font:700 17px/1.2 inherit;min-height:56px;min-width:56px;padding:8px 14px;border:3px solid #000;border-radius:0;background:#fff;color:#000}
+        button{font-family:inherit;font-weight:700;font-size:18px;line-height:1.2;min-height:56px;min-width:56px;padding:8px 14px;border:3px solid #000;border-radius:0;background:#fff;color:#000}
         button:focus-visible,input:focus-visible,select:focus-visible,a:focus-visible{outline:4px solid #000;outline-offset:2px}
         label{display:flex;flex-direction:column;font-weight:700}
-        input,select{font:700 20px/1.2 inherit;min-height:56px;width:7.5rem;padding:4px 8px;border:2px solid #000;background:#fff;color:#000}
+        input,select{font-family:inherit;font-weight:700;font-size:20px;line-height:1.2;min-height:56px;width:7.5rem;padding:4px 8px;border:2px solid #000;background:#fff;color:#000}
         select{width:auto}
-        nav a{display:inline-block;min-height:56px;padding:16px 10px;color:#000;font-weight:700}
+        nav a,.top a{display:inline-block;min-height:56px;padding:16px 10px;color:#000;font-weight:700}
         .said form,.said fieldset{display:inline;border:0;padding:0;margin:0}
-        @media print{.around{display:none}}
+        @media print{.around{display:none!important}}
 
         """;
 
@@ -67,7 +67,7 @@ internal static class LinkPage
     private static void Top(StringBuilder html, LinkScope scope, LinkView view)
     {
         var (tell, words) = (scope.Tell, scope.Tell.Words.Link);
-        html.Append(Plain, $"<header class=\"around\" style=\"display:block;border:0\">\n<p><b>{Text(Template.Fill(words.For, ("person", scope.Person.Name), ("farm", scope.Plan.State.Farm.Name)))}</b><br>");
+        html.Append(Plain, $"<header class=\"around top\">\n<p><b>{Text(Template.Fill(words.For, ("person", scope.Person.Name), ("farm", scope.Plan.State.Farm.Name)))}</b><br>");
         html.Append(Plain, $"{Text(Template.Fill(words.PlanNow, ("plan", Telling.Count(scope.Plan.Number)), ("when", tell.Moment(scope.Plan.MadeAt))))}</p>\n");
         if (view.Refused is { } why) html.Append(Plain, $"<div class=\"refused\" role=\"alert\"><p>{Text(Template.Fill(words.NotUnderstood, ("why", Wording.Say.Sentence(why, scope.Language))))}</p></div>\n");
         if (view.Kept is { } kept) html.Append(Plain, $"<div class=\"kept\" role=\"status\"><p>{Text(Template.Fill(words.Thanks, ("when", tell.Clock(kept.Entered)), ("what", LinkSaid.Of(kept.Fact, tell))))}</p></div>\n");
@@ -86,6 +86,7 @@ internal static class LinkPage
                 : $"<section class=\"moved\"><h2>{Text(words.Withdrawn)}</h2><p>{Text(words.WithdrawnWhat)}</p></section>\n");
         }
 
+        if (scope.CanAnswer) html.Append(Plain, $"<p><a href=\"#answer\">{Text(words.Answer)}</a></p>\n");
         html.Append("</header>\n");
     }
 
@@ -103,7 +104,7 @@ internal static class LinkPage
         var forms = new LinkForms(scope, view.Path, view.NewName).Write();
         if (forms.Length == 0) return;
         var words = scope.Tell.Words.Link;
-        html.Append(Plain, $"<h2>{Text(words.Answer)}</h2>\n<p>{Text(words.AnswerRule)}</p>\n{forms}");
+        html.Append(Plain, $"<h2 id=\"answer\">{Text(words.Answer)}</h2>\n<p>{Text(words.AnswerRule)}</p>\n{forms}");
     }
 
     private static void Said(StringBuilder html, LinkScope scope, LinkView view)

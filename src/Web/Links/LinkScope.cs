@@ -52,6 +52,9 @@ internal sealed class LinkScope
     /// <summary>The fields on the irrigator's route.</summary>
     public ImmutableArray<Field> Water => !field.IsDefault ? field : field = Sheet.Kind is not LinkKind.Water ? [] : FieldsOf(WaterSheets.Of(Plan, Sheet.Day, Person.Name));
 
+    /// <summary>There is something on the sheet that can be answered with a tap.</summary>
+    public bool CanAnswer => Sheet.Kind == LinkKind.Day || !Flights.IsEmpty || !Seed.IsEmpty || !Water.IsEmpty;
+
     /// <summary>What this person told from a link, the newest first.</summary>
     public IEnumerable<StoryLine> Said => Book.Story
         .Where(l => l.Standing != Standing.Withdraws && string.Equals(l.Mark.Device, Device, StringComparison.Ordinal) && Now - l.Mark.Entered < TimeSpan.FromHours(36))

@@ -61,7 +61,8 @@ internal sealed partial class PageFiles
             return;
         }
 
-        if (file.IsPage) SecurityHeaders.Put(context, SecurityHeaders.ForDesk(files.ScriptHashes, options.Tiles));
+        // Every file, not the page alone: a worker is bound by the policy that came with its own script.
+        SecurityHeaders.Put(context, SecurityHeaders.ForDesk(files.ScriptHashes, options.Tiles));
         var (sent, encoding) = file.For(context.Request.Headers.AcceptEncoding.ToString());
         var headers = context.Response.Headers;
         headers.Vary = "Accept-Encoding";
@@ -132,8 +133,6 @@ internal sealed partial class PageFiles
 
     private sealed record PageFile(SentFile Plain, SentFile? Brotli, SentFile? Gzip, string Type, bool NamesItsHash)
     {
-        public bool IsPage => Type.StartsWith("text/html", StringComparison.Ordinal);
-
         public (SentFile File, string? Encoding) For(string accepted)
         {
             if (Brotli is not null && accepted.Contains("br", StringComparison.OrdinalIgnoreCase)) return (Brotli, "br");

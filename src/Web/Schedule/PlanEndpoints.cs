@@ -28,7 +28,7 @@ internal sealed class PlanEndpoints(Book book, PlanRunner runner, DeskOptions op
     }
 
     private static Task ShowAsync(HttpContext context, IssuedPlan? plan, string asked) => plan is null
-        ? Reply.ProblemsAsync(context, StatusCodes.Status404NotFound, SeasonProblems.NoSuchPlan.At("plan", ("value", asked)))
+        ? Reply.ProblemsAsync(context, StatusCodes.Status404NotFound, SendProblems.NoSuchPlan.At("plan", ("value", asked)))
         : Reply.BytesAsync(context, StatusCodes.Status200OK, Reply.Json, plan.Document);
 
     private async Task ListAsync(HttpContext context)

@@ -29,7 +29,7 @@ internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, Des
 
         if (await season.ReadAsync(context.RequestAborted) is not { } known)
         {
-            await Reply.ProblemsAsync(context, StatusCodes.Status404NotFound, SeasonProblems.NoFarm.At(string.Empty));
+            await Reply.ProblemsAsync(context, StatusCodes.Status404NotFound, SendProblems.NoFarm.At(string.Empty));
             return;
         }
 
@@ -75,7 +75,7 @@ internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, Des
 
         if (known is null)
         {
-            await Reply.ProblemsAsync(context, StatusCodes.Status404NotFound, SeasonProblems.NoFarm.At(string.Empty));
+            await Reply.ProblemsAsync(context, StatusCodes.Status404NotFound, SendProblems.NoFarm.At(string.Empty));
             return;
         }
 

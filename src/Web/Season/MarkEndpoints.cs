@@ -124,7 +124,7 @@ internal sealed class MarkEndpoints(Book book, LiveSeason season, RateLimits lim
     private static IEnumerable<Problem> CrewFaults(Mark mark, Caller caller, KnownSeason? known)
     {
         if (mark.Replaces is { } other && known?.Log.Find(other) is { } replaced && replaced.By != caller.Name)
-            yield return SeasonProblems.AnothersMark.At("replaces", ("value", replaced.By));
+            yield return SendProblems.AnothersMark.At("replaces", ("value", replaced.By));
         if (Deciding.Contains(mark.Fact.GetType())) yield return SignInProblems.NotAllowed.At("kind", ("value", caller.Name));
     }
 

@@ -38,7 +38,7 @@ internal sealed class PhotoEndpoints(Book book, RateLimits limits)
     {
         if (await book.AttachmentAsync(id, context.RequestAborted) is not { } photo || await book.AttachmentContentAsync(id, context.RequestAborted) is not { } bytes)
         {
-            await Reply.ProblemsAsync(context, StatusCodes.Status404NotFound, SeasonProblems.NoPhoto.At("photo"));
+            await Reply.ProblemsAsync(context, StatusCodes.Status404NotFound, SendProblems.NoPhoto.At("photo"));
             return;
         }
 

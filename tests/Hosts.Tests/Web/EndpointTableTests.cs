@@ -50,6 +50,10 @@ public sealed class EndpointTableTests
         DELETE /api/links/{id}          401 403 403 404 404
         GET /l/{token}                  404 404 404 404 404
         POST /l/{token}                 404 404 404 404 404
+        POST /text                      403 403 403 403 403
+        POST /api/text                  401 403 422 422 422
+        POST /api/text-secret           401 403 403 403 201
+        DELETE /api/text-secret         401 403 403 403 204
         GET /{**path}                   404 404 404 404 404
         HEAD /{**path}                  404 404 404 404 404
         """;

@@ -47,6 +47,8 @@ public sealed class PageFilesTests
         Assert.DoesNotContain("'unsafe-inline'", policy.Split(';').Single(p => p.Contains("script-src", StringComparison.Ordinal)), StringComparison.Ordinal);
         Assert.DoesNotContain("'unsafe-eval'", policy, StringComparison.Ordinal);
         Assert.Contains("connect-src 'self';", policy, StringComparison.Ordinal);
+        // A worker is bound by the policy of its own script.
+        Assert.Equal(policy, (await browser.GetAsync("/service-worker.js")).Headers.GetValues("Content-Security-Policy").Single());
     }
 
     [Fact]

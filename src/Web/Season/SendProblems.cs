@@ -1,7 +1,7 @@
 namespace Watersown.Web.Season;
 
 /// <summary>What can be wrong with what is sent to the season's book.</summary>
-public static class SeasonProblems
+public static class SendProblems
 {
     public static ProblemKind AnothersMark { get; } = new("SEND-001", ProblemWeight.Refuse,
         "the mark that it replaces is {value}'s, so it was not kept. Put down a mark of your own, or ask who runs the farm.",
@@ -9,7 +9,7 @@ public static class SeasonProblems
 
     public static ProblemKind NoFarm { get; } = new("SEND-002", ProblemWeight.Refuse,
         "the book has no farm yet, so there is nothing to show. Send a farm document, or start the desk with one.",
-        "el libro todavía no tiene finca, así que no hay nada que mostrar. Mande un documento de finca, o arranque la mesa con uno.");
+        "el libro todavía no tiene finca, así que no hay nada que mostrar. Mande un documento de finca, o arranque el escritorio con uno.");
 
     public static ProblemKind NoSuchPlan { get; } = new("SEND-003", ProblemWeight.Refuse,
         "there is no plan no. {value}. Look at the list of plans.",
