@@ -10,7 +10,7 @@ internal static class SecurityHeaders
     public const string ForPlainPages = "default-src 'none'; style-src 'unsafe-inline'; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     /// <summary>The sign-in page: one script of our own.</summary>
-    public const string ForSignIn = "default-src 'none'; style-src 'unsafe-inline'; script-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+    public const string ForSignIn = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; script-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     /// <summary>
     /// The desk's pages. Core runs in the browser, which needs leave to compile it; inline scripts are named by their hashes;

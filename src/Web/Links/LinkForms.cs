@@ -122,8 +122,9 @@ internal sealed class LinkForms(LinkScope scope, string path, Func<string> newNa
             Button("full", Words.Full);
         }
 
+        html.Append(Plain, $"<b class=\"row\">{Text(tell.Words.Water.Depth)}</b>");
         foreach (var depth in tell.Metric ? MetricDepths : InchDepths)
-            Button(depth, Template.Fill(Words.Depth, ("depth", tell.Depth(tell.Metric ? WaterDepth.FromMeters(Figure(depth) / 100) : WaterDepth.FromInches(Figure(depth))))));
+            Button(depth, tell.Depth(tell.Metric ? WaterDepth.FromMeters(Figure(depth) / 100) : WaterDepth.FromInches(Figure(depth))));
     });
 
     private static readonly string[] InchDepths = ["depth:0 in", "depth:1 in", "depth:2 in", "depth:3 in", "depth:4 in", "depth:6 in", "depth:8 in"];

@@ -22,7 +22,8 @@ internal static class LinkPage
         .moved{border-style:double;border-width:6px}
         .moved li,.said li{margin:.3rem 0}
         form{margin:10px 0}
-        fieldset{border:2px solid #000;padding:8px 12px;display:flex;flex-wrap:wrap;gap:10px;align-items:end}
+        fieldset{min-width:0;border:2px solid #000;padding:8px 12px;display:flex;flex-wrap:wrap;gap:10px;align-items:end}
+        .row{flex-basis:100%}
         legend{font-weight:700;padding:0 6px}
         button{font-family:inherit;font-weight:700;font-size:18px;line-height:1.2;min-height:56px;min-width:56px;padding:8px 14px;border:3px solid #000;border-radius:0;background:#fff;color:#000}
         button:focus-visible,input:focus-visible,select:focus-visible,a:focus-visible{outline:4px solid #000;outline-offset:2px}
@@ -42,7 +43,7 @@ internal static class LinkPage
     {
         var words = scope.Tell.Words;
         var html = new StringBuilder(24 * 1024);
-        html.Append(Plain, $"<!doctype html>\n<html lang=\"{words.Common.Tag}\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n<meta name=\"robots\" content=\"noindex\">\n");
+        html.Append(Plain, $"<!doctype html>\n<html lang=\"{words.Common.Tag}\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n<meta name=\"robots\" content=\"noindex\">\n<link rel=\"icon\" href=\"data:,\">\n");
         html.Append(Plain, $"<title>{Text(Template.Fill(words.Link.For, ("person", scope.Person.Name), ("farm", scope.Plan.State.Farm.Name)))}</title>\n<style>\n{SheetMarkup.Css}{Css}</style>\n</head>\n<body>\n");
         Top(html, scope, view);
         var pages = scope.Pages.IsEmpty ? scope.IssuedPages : scope.Pages;
@@ -60,7 +61,7 @@ internal static class LinkPage
     public static string Gone(Language language)
     {
         var words = Words.In(language);
-        return $"<!doctype html>\n<html lang=\"{words.Common.Tag}\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n<title>{Text(words.Link.Gone)}</title>\n"
+        return $"<!doctype html>\n<html lang=\"{words.Common.Tag}\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n<link rel=\"icon\" href=\"data:,\">\n<title>{Text(words.Link.Gone)}</title>\n"
             + $"<style>body{{font:18px/1.5 Arial,Helvetica,sans-serif;max-width:34rem;margin:2rem auto;padding:0 1rem;color:#000;background:#fff}}</style>\n</head>\n<body>\n<main>\n<h1>{Text(words.Link.Gone)}</h1>\n<p>{Text(words.Link.GoneWhat)}</p>\n</main>\n</body>\n</html>\n";
     }
 

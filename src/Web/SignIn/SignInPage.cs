@@ -35,7 +35,7 @@ internal static class SignInPage
         var words = Words.In(language).SignIn;
         var title = Text(Template.Fill(words.Title, ("farm", farm)));
         var html = new StringBuilder(4096);
-        html.Append(Plain, $"<!doctype html>\n<html lang=\"{Words.In(language).Common.Tag}\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n<title>{title}</title>\n<style>\n{Css}</style>\n<script src=\"/sign-in.js\" defer></script>\n</head>\n<body>\n<main>\n<h1>{title}</h1>\n<p>{Text(words.Why)}</p>\n");
+        html.Append(Plain, $"<!doctype html>\n<html lang=\"{Words.In(language).Common.Tag}\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n<link rel=\"icon\" href=\"data:,\">\n<title>{title}</title>\n<style>\n{Css}</style>\n<script src=\"/sign-in.js\" defer></script>\n</head>\n<body>\n<main>\n<h1>{title}</h1>\n<p>{Text(words.Why)}</p>\n");
         if (problem is not null) html.Append(Plain, $"<p class=\"problem\" role=\"alert\">{Text(Wording.Say.Sentence(problem, language))}</p>\n");
         html.Append(Plain, $"<form method=\"post\" action=\"/sign-in\">\n<label for=\"name\">{Text(words.Name)}</label><input id=\"name\" name=\"name\" autocomplete=\"username webauthn\" maxlength=\"100\" required>\n");
         html.Append(Plain, $"<label for=\"password\">{Text(words.Password)}</label><input id=\"password\" name=\"password\" type=\"password\" autocomplete=\"current-password\" maxlength=\"200\" required>\n<button>{Text(words.Enter)}</button>\n</form>\n");

@@ -5,7 +5,11 @@ using Watersown.Wording;
 namespace Watersown.Records.Files.Sheets;
 
 /// <summary>Writes the blocks of one page as web-page elements.</summary>
-internal sealed class HtmlBlocks(StringBuilder html, SheetPage page, int pageIndex)
+/// <param name="html">Where to.</param>
+/// <param name="page">The sheet.</param>
+/// <param name="pageIndex">Which of its pages.</param>
+/// <param name="named">Each cell carries the heading of its column, for a screen too narrow for columns.</param>
+internal sealed class HtmlBlocks(StringBuilder html, SheetPage page, int pageIndex, bool named = false)
 {
     private static readonly CultureInfo Plain = CultureInfo.InvariantCulture;
 
@@ -104,10 +108,17 @@ internal sealed class HtmlBlocks(StringBuilder html, SheetPage page, int pageInd
         for (var c = 0; c < row.Length; c++)
         {
             var (element, scope) = c == 0 && !row[c].IsBox && !row[c].Runs.IsEmpty ? ("th", " scope=\"row\"") : ("td", string.Empty);
-            html.Append(Plain, $"<{element}{scope}{Class(grid.Columns[c].Setting)}>{Content(row[c])}</{element}>");
+            html.Append(Plain, $"<{element}{scope}{Class(grid.Columns[c].Setting)}{Name(grid.Columns[c], row[c])}>{Content(row[c])}</{element}>");
         }
 
         html.Append("</tr>\n");
+    }
+
+    // What is ticked or written by hand is for paper.
+    private string Name(Column column, Cell cell)
+    {
+        if (!named) return string.Empty;
+        return cell.IsBox || cell.Runs.IsEmpty ? " data-paper" : " data-of=\"" + Html.Text(column.Head) + "\"";
     }
 
     private string Content(Cell cell)

@@ -25,12 +25,12 @@ internal static class HtmlSheet
     }
 
     /// <summary>The pages of a sheet alone, for a document that has more to say around them.</summary>
-    public static void AppendPages(StringBuilder html, FittedSheet sheet)
+    public static void AppendPages(StringBuilder html, FittedSheet sheet, bool named = false)
     {
-        for (var i = 0; i < sheet.Pages.Length; i++) AppendPage(html, sheet, i);
+        for (var i = 0; i < sheet.Pages.Length; i++) AppendPage(html, sheet, i, named);
     }
 
-    private static void AppendPage(StringBuilder html, FittedSheet sheet, int index)
+    private static void AppendPage(StringBuilder html, FittedSheet sheet, int index, bool named)
     {
         var (page, folio) = (sheet.Page, sheet.Folio(index));
         html.Append(folio.Length > 0 ? string.Create(Plain, $"<section class=\"page\" aria-label=\"{Html.Text(folio)}\">\n") : "<section class=\"page\">\n");
@@ -41,7 +41,7 @@ internal static class HtmlSheet
         html.Append(Plain, $"</{title}>\n<p class=\"lead\">{Html.Text(page.Lead)}</p></div>\n<div class=\"corner\">");
         foreach (var line in HeadLayout.CornerLines(page, folio)) html.Append(Plain, $"<p>{Html.Of([line])}</p>");
         html.Append("</div></header>\n");
-        var blocks = new HtmlBlocks(html, page, index);
+        var blocks = new HtmlBlocks(html, page, index, named);
         foreach (var block in sheet.Pages[index]) blocks.Append(block, Paper.Inner);
         if (sheet.GoesOn(index) is { Length: > 0 } words) html.Append(Plain, $"<p class=\"goes-on\"><b>{Html.Text(words)}</b></p>\n");
         html.Append("</section>\n");
