@@ -12,15 +12,8 @@ internal static class ProblemLine
 
     public static string Of(Problem problem, Language language)
     {
-        var facts = problem.Facts.ToImmutableDictionary(f => f.Key, f => f.Key == "value" ? Short(f.Value) : f.Value, StringComparer.Ordinal);
-        return OneLine(Say.Problem(problem with { Facts = facts, Where = Short(problem.Where) }, language));
-    }
-
-    private static string Short(string text)
-    {
-        if (text.Length <= ValueLengthMost) return text;
-        var cut = char.IsHighSurrogate(text[ValueLengthMost - 1]) ? ValueLengthMost - 1 : ValueLengthMost;
-        return text[..cut] + "…";
+        var facts = problem.Facts.ToImmutableDictionary(f => f.Key, f => f.Key == "value" ? Say.Short(f.Value, ValueLengthMost) : f.Value, StringComparer.Ordinal);
+        return OneLine(Say.Problem(problem with { Facts = facts, Where = Say.Short(problem.Where, ValueLengthMost) }, language));
     }
 
     private static string OneLine(string text)

@@ -51,7 +51,7 @@ public static class BoundaryReading
     private static string Named(Datum value)
     {
         var said = value is Datum.Table table ? table["type"] is { } type ? Say.Datum(type) : "an object with no type" : Say.Datum(value);
-        return said.Length <= 60 ? said : said[..60] + "…";
+        return Say.Short(said, 60);
     }
 
     private static Outcome<ImmutableArray<BoundaryPart>> Rings(Datum.Table geometry, string where)

@@ -23,6 +23,13 @@ public static class Say
     public static string Sentence(Problem problem, Language language) =>
         Fill(language == Language.Spanish ? problem.Kind.Spanish : problem.Kind.English, problem.Facts, language);
 
+    /// <summary>Enough of somebody's text to know it by: a whole one would bury the sentence. Never half a letter.</summary>
+    public static string Short(string text, int most = 40)
+    {
+        if (text.Length <= most) return text;
+        return text[..(char.IsHighSurrogate(text[most - 1]) ? most - 1 : most)] + "…";
+    }
+
     /// <summary>Puts facts into the braces of a sentence, once each: braces that a fact brings along stay as they are.</summary>
     private static string Fill(string template, ImmutableDictionary<string, string> facts, Language language)
     {

@@ -126,7 +126,7 @@ public sealed class OutlineCheck
     private void VisitWord(string value, Outline.Word word, string path, string name)
     {
         if (!word.Choices.Contains(value, StringComparer.Ordinal))
-            problems.Add(JsonProblems.NotAWord.At(Place.Named(path, name), ("value", OutlineWords.Cut(value)), ("limit", string.Join(", ", word.Choices)), ("nearest", Meant(value, word.Choices))));
+            problems.Add(JsonProblems.NotAWord.At(Place.Named(path, name), ("value", Say.Short(value)), ("limit", string.Join(", ", word.Choices)), ("nearest", Meant(value, word.Choices))));
     }
 
     private static string Meant(string word, IEnumerable<string> known) => Nearest.Of(word, known) is { } near ? " '" + near + "'?" : string.Empty;
@@ -136,7 +136,7 @@ public sealed class OutlineCheck
     {
         foreach (var key in (ReadOnlySpan<string>)["name", "code"])
         {
-            if (value.TryGetProperty(key, out var found) && found.ValueKind == JsonValueKind.String && found.GetString() is { Length: > 0 } text) return OutlineWords.Cut(text);
+            if (value.TryGetProperty(key, out var found) && found.ValueKind == JsonValueKind.String && found.GetString() is { Length: > 0 } text) return Say.Short(text);
         }
 
         return null;

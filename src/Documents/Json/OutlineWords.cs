@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Watersown.Wording;
 
 namespace Watersown.Documents.Json;
 
@@ -8,16 +9,14 @@ internal static class OutlineWords
     /// <summary>A value as people wrote it, cut where it would bury the sentence.</summary>
     public static string Shown(JsonElement value) => value.ValueKind switch
     {
-        JsonValueKind.String => "'" + Cut(value.GetString()!) + "'",
+        JsonValueKind.String => "'" + Say.Short(value.GetString()!) + "'",
         JsonValueKind.Object => "{ … }",
         JsonValueKind.Array => "[ … ]",
-        JsonValueKind.Number => Cut(value.GetRawText()),
+        JsonValueKind.Number => Say.Short(value.GetRawText()),
         JsonValueKind.True => "true",
         JsonValueKind.False => "false",
         _ => "null",
     };
-
-    public static string Cut(string text) => text.Length <= 40 ? text : text[..40] + "…";
 
     public static string Wanted(Outline outline) => outline switch
     {

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Watersown.Documents.Json;
 using Watersown.Season;
+using Watersown.Wording;
 
 namespace Watersown.Documents.Logbooks;
 
@@ -70,7 +71,7 @@ public static class MarkReading
         ImmutableArray<Problem> problems = [.. OutlineCheck.Check(element, header with { Keys = [.. header.Keys, fact] }).Where(p => form is not null || !IsInside(p.Where))];
         var facts = new JsonFacts(element);
         problems = problems.AddRange(Names(facts, form));
-        if (kind.Length > 0 && form is null) problems = problems.Add(LogbookProblems.UnknownKind.At("kind", ("value", OutlineWords.Cut(kind))));
+        if (kind.Length > 0 && form is null) problems = problems.Add(LogbookProblems.UnknownKind.At("kind", ("value", Say.Short(kind))));
         problems = [.. problems.Select(p => p with { Where = path.Length == 0 ? p.Where : path + "." + p.Where })];
         return problems.Any(p => p.Kind.Weight == ProblemWeight.Refuse)
             ? Outcome<Mark>.Refuse(problems)
@@ -89,7 +90,7 @@ public static class MarkReading
     }
 
     private static Problem? Misnamed(JsonFacts facts, string key, string where) =>
-        facts.Text(key) is { } text && !MarkId.Holds(text) ? LogbookProblems.NotAName.At(where, ("value", OutlineWords.Cut(text))) : null;
+        facts.Text(key) is { } text && !MarkId.Holds(text) ? LogbookProblems.NotAName.At(where, ("value", Say.Short(text))) : null;
 
     private static Mark Take(JsonFacts facts, FactForm? form, string kind)
     {

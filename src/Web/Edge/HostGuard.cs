@@ -1,4 +1,5 @@
 using System.Net;
+using Watersown.Wording;
 
 namespace Watersown.Web.Edge;
 
@@ -16,11 +17,9 @@ internal sealed class HostGuard(DeskOptions options)
     public Problem? Fault(HttpContext context)
     {
         var host = context.Request.Host.Host;
-        if (!IPAddress.TryParse(host.Trim('[', ']'), out _) && !names.Contains(host)) return HostProblems.UnknownHost.At(string.Empty, ("value", Short(host)));
+        if (!IPAddress.TryParse(host.Trim('[', ']'), out _) && !names.Contains(host)) return HostProblems.UnknownHost.At(string.Empty, ("value", Say.Short(host, 80)));
         var headers = context.Request.Headers;
         var relayed = headers.ContainsKey("X-Forwarded-For") || headers.ContainsKey("X-Forwarded-Host") || headers.ContainsKey("Forwarded");
         return relayed && !options.ReachableByOthers ? HostProblems.UnexpectedProxy.At(string.Empty) : null;
     }
-
-    private static string Short(string host) => host.Length <= 80 ? host : host[..80] + "…";
 }

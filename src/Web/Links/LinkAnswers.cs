@@ -4,6 +4,7 @@ using System.Text;
 using Watersown.Flight;
 using Watersown.Schedule;
 using Watersown.Season;
+using Watersown.Wording;
 
 namespace Watersown.Web.Links;
 
@@ -178,12 +179,10 @@ internal static class LinkAnswers
     private static Outcome<int> Whole(string text, int least, int most) =>
         int.TryParse(text.Trim().Replace(",", string.Empty, StringComparison.Ordinal), NumberStyles.None, Plain, out var number) && number >= least && number <= most
             ? Outcome<int>.Of(number)
-            : Outcome<int>.Refuse(LinkProblems.BadFigure.At(string.Empty, ("value", Short(text)), ("least", least.ToString(Plain)), ("limit", most.ToString(Plain))));
+            : Outcome<int>.Refuse(LinkProblems.BadFigure.At(string.Empty, ("value", Say.Short(text)), ("least", least.ToString(Plain)), ("limit", most.ToString(Plain))));
 
     private static Outcome<MarkFact> NoAnswer(string what, string about) =>
-        Outcome<MarkFact>.Refuse(LinkProblems.NotAnAnswer.At(string.Empty, ("value", Short((what + " " + about).Trim()))));
-
-    private static string Short(string text) => text.Length <= 40 ? text : text[..40] + "…";
+        Outcome<MarkFact>.Refuse(LinkProblems.NotAnAnswer.At(string.Empty, ("value", Say.Short((what + " " + about).Trim()))));
 
     private static string Of(IReadOnlyDictionary<string, string> given, string key) => given.GetValueOrDefault(key, string.Empty);
 }

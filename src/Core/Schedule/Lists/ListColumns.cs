@@ -1,3 +1,5 @@
+using Watersown.Wording;
+
 namespace Watersown.Schedule.Lists;
 
 /// <summary>Finds out what each column of a list says: by its heading, and where that tells nothing by what stands in it.</summary>
@@ -19,23 +21,23 @@ internal static class ListColumns
             columns.Add(new UnderstoodColumn(i, headings[i], known ? meaning : null) { Guessed = known && !named.Contains(i) });
         }
 
-        Say(columns, problems);
+        Tell(columns, problems);
         return (columns.ToImmutable(), headed);
     }
 
-    private static void Say(ImmutableArray<UnderstoodColumn>.Builder columns, ImmutableArray<Problem>.Builder problems)
+    private static void Tell(ImmutableArray<UnderstoodColumn>.Builder columns, ImmutableArray<Problem>.Builder problems)
     {
         string Told(Func<ListColumn, string> called) =>
             string.Join(", ", columns.Where(c => c.Guessed).Select(c => (c.Index + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + " " + called(c.Meaning!.Value)));
         if (columns.Any(c => c.Guessed))
             problems.Add(ListProblems.ColumnGuessed.At(string.Empty, ("value", Told(ListWords.Called)), ("value:es", Told(ListWords.CalledSpanish))));
-        var unused = columns.Where(c => c.Meaning is null && c.Heading.Length > 0).Select(c => "'" + ListReading.Cut(c.Heading) + "'").ToList();
+        var unused = columns.Where(c => c.Meaning is null && c.Heading.Length > 0).Select(c => "'" + Say.Short(c.Heading) + "'").ToList();
         if (unused.Count > 0) problems.Add(ListProblems.HeadingNotUsed.At(string.Empty, ("value", string.Join(", ", unused)), ("limit", ListHeadings.Examples)));
     }
 
     /// <summary>Columns by number and heading, for a problem.</summary>
     public static string ColumnName(int index, string heading) =>
-        "column " + (index + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + (heading.Length == 0 ? string.Empty : " '" + (heading.Length > 40 ? heading[..40] + "…" : heading) + "'");
+        "column " + (index + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + (heading.Length == 0 ? string.Empty : " '" + Say.Short(heading) + "'");
 
     /// <summary>As wide as the headings, or as most lines are: one line with a comma too many must not make a column.</summary>
     private static int Width(ImmutableArray<ListRow> rows)

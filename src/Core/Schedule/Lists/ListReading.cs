@@ -48,9 +48,8 @@ public static class ListReading
     }
 
     internal static Problem LeftOut(ListRow row) =>
-        ListProblems.LineLeftOut.At("line " + row.Line.ToString(CultureInfo.InvariantCulture), ("value", Cut(string.Join(' ', row.Cells.Select(c => c.Trim()).Where(c => c.Length > 0)))));
+        ListProblems.LineLeftOut.At("line " + row.Line.ToString(CultureInfo.InvariantCulture), ("value", Say.Short(string.Join(' ', row.Cells.Select(c => c.Trim()).Where(c => c.Length > 0)))));
 
-    internal static string Cut(string text) => text.Length <= 40 ? text : text[..40] + "…";
 
     private static bool Refused(ImmutableArray<Problem>.Builder problems) => problems.Any(p => p.Kind.Weight == ProblemWeight.Refuse);
 }
@@ -104,7 +103,7 @@ internal sealed class ListLines(ImmutableArray<UnderstoodColumn> columns, SeedRa
     {
         var (name, code) = (Cell(row, ListColumn.Name), Cell(row, ListColumn.Code));
         if (name.Length == 0) name = code;
-        var where = "line " + row.Line.ToString(CultureInfo.InvariantCulture) + (name.Length == 0 ? string.Empty : ", " + ListReading.Cut(name));
+        var where = "line " + row.Line.ToString(CultureInfo.InvariantCulture) + (name.Length == 0 ? string.Empty : ", " + Say.Short(name));
         var before = problems.Count(p => p.Kind.Weight == ProblemWeight.Refuse);
         if (!row.Cells.Any(c => ListNumber.Read(c) is not null))
         {
@@ -138,7 +137,7 @@ internal sealed class ListLines(ImmutableArray<UnderstoodColumn> columns, SeedRa
     {
         if (code.Length == 0) return null;
         if (code.Length <= LandLimits.MaxCodeLength && codes.Add(code)) return code;
-        problems.Add(ListProblems.CodeUnfit.At(where, ("value", ListReading.Cut(code)), ("limit", code.Length > LandLimits.MaxCodeLength ? "4 letters at most" : "given twice")));
+        problems.Add(ListProblems.CodeUnfit.At(where, ("value", Say.Short(code)), ("limit", code.Length > LandLimits.MaxCodeLength ? "4 letters at most" : "given twice")));
         return null;
     }
 
@@ -189,7 +188,7 @@ internal sealed class ListLines(ImmutableArray<UnderstoodColumn> columns, SeedRa
         var cell = Cell(row, ListColumn.Stage);
         if (cell.Length == 0) return null;
         if (ListStages.Find(cell) is { } stage) return stage;
-        problems.Add(ListProblems.UnknownStage.At(where, ("value", ListReading.Cut(cell)), ("limit", ListStages.Examples)));
+        problems.Add(ListProblems.UnknownStage.At(where, ("value", Say.Short(cell)), ("limit", ListStages.Examples)));
         return null;
     }
 
@@ -211,10 +210,10 @@ internal sealed class ListLines(ImmutableArray<UnderstoodColumn> columns, SeedRa
     }
 
     private Problem NotANumber(ListRow row, ListColumn column, string where) => ListProblems.NotANumber.At(where,
-        ("value", ListReading.Cut(Cell(row, column))), ("meaning", ListWords.Called(column)), ("meaning:es", ListWords.CalledSpanish(column)), ("limit", column == ListColumn.Checks ? "6" : "142"));
+        ("value", Say.Short(Cell(row, column))), ("meaning", ListWords.Called(column)), ("meaning:es", ListWords.CalledSpanish(column)), ("limit", column == ListColumn.Checks ? "6" : "142"));
 
     private Problem Unknown(ListRow row, ListColumn column, string units, string where) => ListProblems.UnknownUnit.At(where,
-        ("value", ListReading.Cut(Cell(row, column))), ("meaning", ListWords.Called(column)), ("meaning:es", ListWords.CalledSpanish(column)), ("limit", units));
+        ("value", Say.Short(Cell(row, column))), ("meaning", ListWords.Called(column)), ("meaning:es", ListWords.CalledSpanish(column)), ("limit", units));
 
     private string HeadingUnit(ListColumn column) => columns.FirstOrDefault(c => c.Meaning == column) is { } found ? ListUnits.OfHeading(found.Heading) : string.Empty;
 

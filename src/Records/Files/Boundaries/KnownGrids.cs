@@ -1,4 +1,5 @@
 using System.Globalization;
+using Watersown.Wording;
 
 namespace Watersown.Records.Files.Boundaries;
 
@@ -29,7 +30,7 @@ internal static class KnownGrids
     {
         var last = name.Split(':', '/', '#')[^1].Trim();
         if (last.Equals("CRS84", StringComparison.OrdinalIgnoreCase) || last.Equals("CRS84h", StringComparison.OrdinalIgnoreCase)) return Outcome<Grid>.Of(Grid.Degrees);
-        var said = name.Length <= 60 ? name : name[..60] + "…";
+        var said = Say.Short(name, 60);
         var text = name.Contains("EPSG", StringComparison.OrdinalIgnoreCase) && int.TryParse(last, NumberStyles.None, CultureInfo.InvariantCulture, out var code) ? TextOf(code) : null;
         return text is null
             ? Outcome<Grid>.Refuse(MapFileProblems.UnknownGrid.At(where, ("value", said), ("why", "it is not one of the codes known here")))

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Watersown.Wording;
 
 namespace Watersown.Records.Files.Boundaries;
 
@@ -9,7 +10,7 @@ internal static class MapText
     {
         var line = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         if (line.Any(char.IsControl)) line = string.Concat(line.Where(c => !char.IsControl(c)));
-        return line.Length <= MapFileLimits.MaxText ? line : line[..MapFileLimits.MaxText] + "…";
+        return Say.Short(line, MapFileLimits.MaxText);
     }
 
     /// <summary>Where one thing of a file stands: <c>fields.zip, record 12 'Two Gates'</c>.</summary>
