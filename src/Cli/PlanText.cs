@@ -130,5 +130,5 @@ internal static class PlanText
 
     private static string Money(Quantities.Money money) => Say.Number((double)money.Amount);
 
-    private static string Name(PlanTask task) => task.Implement is { } work ? PlanDocument.Name(work) : PlanDocument.Name(task.Kind);
+    private static string Name(PlanTask task) => task.Implement is { } work ? PlanDocument.Name(work) : TaskWords.Of(task.Kind);
 }

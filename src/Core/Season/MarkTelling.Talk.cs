@@ -13,7 +13,7 @@ public sealed partial class MarkTelling
             f.Number is { } number ? Fill(Words.LoadGone, ("n", Count(number))) : Words.LoadGoneBare,
             f.Trailer is { } trailer ? Fill(Words.OfTrailer, ("n", trailer)) : null, Wet(f.Soaked)),
         SlotGiven f => Joined(Fill(Words.Slot, ("day", tell.ShortDay(f.Day)), ("from", Hour(f.From)), ("until", Hour(f.Until))), f.Aeroplane),
-        StoodDown f => Joined(Fill(Words.StoodDown, ("day", tell.ShortDay(f.Day)), ("why", Why(f.Why)), ("who", f.Who)), f.Field),
+        StoodDown f => Joined(Fill(Words.StoodDown, ("day", tell.ShortDay(f.Day)), ("why", StageNames.Of(f.Why, Words)), ("who", f.Who)), f.Field),
         WindSeen f => Joined(
             f.Gust > f.Sustained ? Fill(Words.Wind, ("steady", tell.Quick(f.Sustained)), ("gust", tell.Quick(f.Gust))) : Fill(Words.WindSteady, ("steady", tell.Quick(f.Sustained))),
             f.Place is { } place ? Fill(Words.At, ("place", place)) : null),
@@ -40,17 +40,6 @@ public sealed partial class MarkTelling
         ToldState.Heard => Words.Heard,
         ToldState.Agreed => Words.Agreed,
         _ => Words.NotReached,
-    };
-
-    private string Why(StandDownReason why) => why switch
-    {
-        StandDownReason.Wind => Words.WhyWind,
-        StandDownReason.Rain => Words.WhyRain,
-        StandDownReason.Fog => Words.WhyFog,
-        StandDownReason.Aeroplane => Words.WhyAeroplane,
-        StandDownReason.Seed => Words.WhySeed,
-        StandDownReason.Field => Words.WhyField,
-        _ => Words.WhyOther,
     };
 
     private static string Hour(TimeOnly hour) => hour.ToString("HH:mm", CultureInfo.InvariantCulture);

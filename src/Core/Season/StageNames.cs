@@ -3,7 +3,7 @@ using Watersown.Wording;
 
 namespace Watersown.Season;
 
-/// <summary>The words for how far a field has come and for the steps of a plan, in the reader's language.</summary>
+/// <summary>The words for how far a field has come, for the steps of a plan and for why nobody flew, in the reader's language.</summary>
 public static class StageNames
 {
     /// <summary>The word for a field's stage; that nobody has said is a word of its own.</summary>
@@ -34,6 +34,18 @@ public static class StageNames
         PlanTaskKind.Drain => words.TaskDrain,
         PlanTaskKind.Haul => words.TaskHaul,
         PlanTaskKind.Sow => words.TaskSow,
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
+    public static string Of(StandDownReason why, StoryWords words) => why switch
+    {
+        StandDownReason.Wind => words.WhyWind,
+        StandDownReason.Rain => words.WhyRain,
+        StandDownReason.Fog => words.WhyFog,
+        StandDownReason.Aeroplane => words.WhyAeroplane,
+        StandDownReason.Seed => words.WhySeed,
+        StandDownReason.Field => words.WhyField,
+        StandDownReason.Other => words.WhyOther,
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 }

@@ -93,18 +93,6 @@ public sealed partial record FlightScreenWords
 
     public required string ByGrower { get; init; }
 
-    public required string WhyWind { get; init; }
-
-    public required string WhyRain { get; init; }
-
-    public required string WhyFog { get; init; }
-
-    public required string WhyAeroplane { get; init; }
-
-    public required string WhySeed { get; init; }
-
-    public required string WhyField { get; init; }
-
     public required string WhyOther { get; init; }
 
     public required string StoodDownLine { get; init; }

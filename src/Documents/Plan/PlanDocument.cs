@@ -32,20 +32,6 @@ public static class PlanDocument
         return Encoding.UTF8.GetString(buffer.WrittenSpan);
     }
 
-    /// <summary>The name of a step on the wire.</summary>
-    public static string Name(PlanTaskKind kind) => kind switch
-    {
-        PlanTaskKind.Ground => "ground",
-        PlanTaskKind.OrderWater => "order-water",
-        PlanTaskKind.Fill => "fill",
-        PlanTaskKind.CallSeed => "call-seed",
-        PlanTaskKind.Soak => "soak",
-        PlanTaskKind.Drain => "drain",
-        PlanTaskKind.Haul => "haul",
-        PlanTaskKind.Sow => "sow",
-        _ => throw new System.Diagnostics.UnreachableException(),
-    };
-
     /// <summary>The name of ground work on the wire.</summary>
     public static string Name(GroundWork work) => work switch
     {
@@ -81,7 +67,7 @@ public static class PlanDocument
     private static void WriteTask(Utf8JsonWriter json, PlanTask task)
     {
         json.WriteString("field", task.Field);
-        json.WriteString("task", Name(task.Kind));
+        json.WriteString("task", TaskWords.Of(task.Kind));
         if (task.Implement is { } work) json.WriteString("implement", Name(work));
         json.WriteString("start", Moment(task.Start));
         json.WriteString("end", Moment(task.End));

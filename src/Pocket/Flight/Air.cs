@@ -3,18 +3,8 @@ using Watersown.Wording;
 
 namespace Watersown.Pocket.Flight;
 
-/// <summary>Words for why nobody flew.</summary>
+/// <summary>Words for why nobody flew, short enough for a button.</summary>
 internal static class Air
 {
-    public static string Word(StandDownReason why, FlightScreenWords words) => why switch
-    {
-        StandDownReason.Wind => words.WhyWind,
-        StandDownReason.Rain => words.WhyRain,
-        StandDownReason.Fog => words.WhyFog,
-        StandDownReason.Aeroplane => words.WhyAeroplane,
-        StandDownReason.Seed => words.WhySeed,
-        StandDownReason.Field => words.WhyField,
-        StandDownReason.Other => words.WhyOther,
-        _ => throw new System.Diagnostics.UnreachableException(),
-    };
+    public static string Word(StandDownReason why, Words words) => why == StandDownReason.Other ? words.FlightScreen.WhyOther : StageNames.Of(why, words.Story);
 }

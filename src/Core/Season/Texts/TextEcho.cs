@@ -84,8 +84,8 @@ internal sealed class TextEcho(Language language)
     {
         FieldSown f => Sown(f),
         LoadGone f => Load(f),
-        StoodDown { Field: { } field } f => Fill(words.StoodDownField, ("field", field), ("day", When.Day(f.Day, language)), ("why", Why(f.Why))),
-        StoodDown f => Fill(words.StoodDown, ("day", When.Day(f.Day, language)), ("why", Why(f.Why))),
+        StoodDown { Field: { } field } f => Fill(words.StoodDownField, ("field", field), ("day", When.Day(f.Day, language)), ("why", StageNames.Of(f.Why, story))),
+        StoodDown f => Fill(words.StoodDown, ("day", When.Day(f.Day, language)), ("why", StageNames.Of(f.Why, story))),
         WindSeen { From: { } from } f => Fill(words.WindFrom, ("speed", Speed(f.Sustained)), ("gust", Speed(f.Gust)), ("from", Plain(from.Degrees) + "°")),
         WindSeen f => Fill(words.Wind, ("speed", Speed(f.Sustained)), ("gust", Speed(f.Gust))),
         Told f => f.Person + ": " + Told(f.State),
@@ -107,18 +107,6 @@ internal sealed class TextEcho(Language language)
         if (f.Trailer is { } trailer) said = Fill(words.WithTrailer, ("what", said), ("n", trailer));
         return Wet(said, f.Soaked);
     }
-
-    private string Why(StandDownReason why) => why switch
-    {
-        StandDownReason.Wind => story.WhyWind,
-        StandDownReason.Rain => story.WhyRain,
-        StandDownReason.Fog => story.WhyFog,
-        StandDownReason.Aeroplane => story.WhyAeroplane,
-        StandDownReason.Seed => story.WhySeed,
-        StandDownReason.Field => story.WhyField,
-        StandDownReason.Other => story.WhyOther,
-        _ => throw new UnreachableException(),
-    };
 
     private string Told(ToldState state) => state switch
     {
