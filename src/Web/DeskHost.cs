@@ -50,7 +50,7 @@ public static class DeskHost
         parts.AddSingleton(book).AddSingleton(options).AddSingleton(clock).AddSingleton<TimeProvider>(clock);
         parts.AddSingleton<Bell>().AddSingleton<LiveSeason>().AddSingleton<RateLimits>().AddSingleton<Ceremonies>().AddSingleton<HostGuard>().AddSingleton<Door>().AddSingleton<PageFiles>();
         parts.AddSingleton<PlanRunner>().AddHostedService(p => p.GetRequiredService<PlanRunner>());
-        parts.AddSingleton<DeskEndpoints>().AddSingleton<MarkEndpoints>().AddSingleton<PhotoEndpoints>().AddSingleton<PlanEndpoints>().AddSingleton<FarmEndpoints>().AddSingleton<LinkEndpoints>().AddSingleton<TextEndpoints>();
+        parts.AddSingleton<MarkDoor>().AddSingleton<DeskEndpoints>().AddSingleton<MarkEndpoints>().AddSingleton<PhotoEndpoints>().AddSingleton<PlanEndpoints>().AddSingleton<FarmEndpoints>().AddSingleton<LinkEndpoints>().AddSingleton<TextEndpoints>();
         parts.AddSingleton<SignInEndpoints>().AddSingleton<PasskeyEndpoints>().AddSingleton<AccountEndpoints>();
     }
 

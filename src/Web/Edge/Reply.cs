@@ -21,6 +21,23 @@ internal static class Reply
         await BytesAsync(context, status, Json, buffer.WrittenMemory);
     }
 
+    /// <summary><c>{ "name": [ { … }, { … } ] }</c>.</summary>
+    public static Task ListAsync<T>(HttpContext context, string name, IEnumerable<T> items, Action<Utf8JsonWriter, T> item) =>
+        JsonAsync(context, StatusCodes.Status200OK, json =>
+        {
+            json.WriteStartObject();
+            json.WriteStartArray(name);
+            foreach (var one in items)
+            {
+                json.WriteStartObject();
+                item(json, one);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        });
+
     public static async Task BytesAsync(HttpContext context, int status, string type, ReadOnlyMemory<byte> bytes)
     {
         var response = context.Response;

@@ -1,12 +1,9 @@
 using System.Globalization;
-using System.Security.Cryptography;
 using System.Text;
-using Watersown.Documents.Logbooks;
 using Watersown.Records.Database;
 using Watersown.Schedule;
 using Watersown.Season;
 using Watersown.Web.Edge;
-using Watersown.Web.Schedule;
 using Watersown.Web.Season;
 using Watersown.Web.SignIn;
 using Watersown.Wording;
@@ -17,7 +14,7 @@ namespace Watersown.Web.Links;
 /// Sheets for people without an account. The address is the key: it is told once, only its digest is kept, and a link that was
 /// taken back, one whose days are over and one that nobody ever made look the same from outside.
 /// </summary>
-internal sealed class LinkEndpoints(Book book, LiveSeason season, RateLimits limits, PlanRunner plans, DeskOptions options, TimeProvider time)
+internal sealed class LinkEndpoints(Book book, MarkDoor door, LiveSeason season, RateLimits limits, DeskOptions options, TimeProvider time)
 {
     private const int DaysMost = 30;
 
@@ -35,29 +32,19 @@ internal sealed class LinkEndpoints(Book book, LiveSeason season, RateLimits lim
     private async Task ListAsync(HttpContext context)
     {
         var (links, now) = (await book.LinksAsync(context.RequestAborted), time.GetUtcNow());
-        await Reply.JsonAsync(context, StatusCodes.Status200OK, json =>
+        await Reply.ListAsync(context, "links", links, (json, link) =>
         {
-            json.WriteStartObject();
-            json.WriteStartArray("links");
-            foreach (var link in links)
-            {
-                var sheet = LinkSheet.Read(link.Sheet);
-                json.WriteStartObject();
-                json.WriteString("id", link.Id);
-                json.WriteString("sheet", LinkSheet.Name(sheet.Kind));
-                json.WriteString("person", link.Whom);
-                json.WriteString("day", sheet.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
-                json.WriteNumber("plan", sheet.Plan);
-                json.WriteString("by", link.MadeBy);
-                json.WriteString("created", link.Created);
-                json.WriteString("expires", link.Expires);
-                if (link.Withdrawn is { } withdrawn) json.WriteString("withdrawn", withdrawn);
-                json.WriteBoolean("works", link.IsLiveAt(now));
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
+            var sheet = LinkSheet.Read(link.Sheet);
+            json.WriteString("id", link.Id);
+            json.WriteString("sheet", LinkSheet.Name(sheet.Kind));
+            json.WriteString("person", link.Whom);
+            json.WriteString("day", sheet.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+            json.WriteNumber("plan", sheet.Plan);
+            json.WriteString("by", link.MadeBy);
+            json.WriteString("created", link.Created);
+            json.WriteString("expires", link.Expires);
+            if (link.Withdrawn is { } withdrawn) json.WriteString("withdrawn", withdrawn);
+            json.WriteBoolean("works", link.IsLiveAt(now));
         });
     }
 
@@ -105,14 +92,14 @@ internal sealed class LinkEndpoints(Book book, LiveSeason season, RateLimits lim
         if (LinkSheet.KindOf(asked) is not { } kind)
         {
             kind = LinkKind.Day;
-            problems.Add(LinkProblems.UnknownSheet.At("sheet", ("value", Short(asked)), ("known", LinkSheet.Known)));
+            problems.Add(LinkProblems.UnknownSheet.At("sheet", ("value", Say.Short(asked)), ("known", LinkSheet.Known)));
         }
 
         var name = form.GetValueOrDefault("person", string.Empty);
         var person = plan.State.People.FirstOrDefault(p => string.Equals(p.Name, name, StringComparison.OrdinalIgnoreCase));
-        if (person is null) problems.Add(LinkProblems.UnknownPerson.At("person", ("value", Short(name)), ("known", string.Join(", ", plan.State.People.Select(p => p.Name)))));
+        if (person is null) problems.Add(LinkProblems.UnknownPerson.At("person", ("value", Say.Short(name)), ("known", string.Join(", ", plan.State.People.Select(p => p.Name)))));
         var days = form.TryGetValue("days", out var written) ? double.TryParse(written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var d) ? d : 0 : 3;
-        if (days is <= 0 or > DaysMost) problems.Add(LinkProblems.DaysOut.At("days", ("value", Short(written ?? string.Empty)), ("limit", Say.Number(DaysMost))));
+        if (days is <= 0 or > DaysMost) problems.Add(LinkProblems.DaysOut.At("days", ("value", Say.Short(written ?? string.Empty)), ("limit", Say.Number(DaysMost))));
         var today = FarmTime.Day(plan.State, plan.State.Now);
         var day = form.TryGetValue("day", out var text) && DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var given) ? given : today;
         if (problems.Count > 0) return Outcome<(LinkSheet, Person, double)>.Refuse(problems);
@@ -159,10 +146,7 @@ internal sealed class LinkEndpoints(Book book, LiveSeason season, RateLimits lim
         }
 
         // Sent twice it is there already, with the moment of the first time: that is the same answer.
-        var stored = StoredMark.Read(MarkDocument.Write(mark.Value));
-        await book.AppendMarksAsync([stored.Value], "link " + link.Id, CancellationToken.None);
-        season.Marked();
-        plans.Marked([mark.Value.Fact]);
+        await door.KeepAsync([mark.Value], "link " + link.Id);
         SecurityHeaders.Put(context, SecurityHeaders.ForPlainPages);
         context.Response.Headers.CacheControl = "no-store";
         context.Response.StatusCode = StatusCodes.Status303SeeOther;
@@ -210,13 +194,11 @@ internal sealed class LinkEndpoints(Book book, LiveSeason season, RateLimits lim
         Device = device,
     };
 
-    private static LinkView View(string token, Link link) => new("/l/" + token, link.Expires, () => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16)));
+    private static LinkView View(string token, Link link) => new("/l/" + token, link.Expires, Secrets.NewName);
 
     private static Task PageAsync(HttpContext context, int status, LinkScope scope, LinkView view)
     {
         SecurityHeaders.Put(context, SecurityHeaders.ForPlainPages);
         return Reply.BytesAsync(context, status, Html, Encoding.UTF8.GetBytes(LinkPage.Write(scope, view)));
     }
-
-    private static string Short(string text) => text.Length <= 40 ? text : text[..40] + "…";
 }

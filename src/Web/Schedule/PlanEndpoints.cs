@@ -3,6 +3,7 @@ using Watersown.Records.Database;
 using Watersown.Web.Edge;
 using Watersown.Web.Season;
 using Watersown.Web.SignIn;
+using Watersown.Wording;
 
 namespace Watersown.Web.Schedule;
 
@@ -24,7 +25,7 @@ internal sealed class PlanEndpoints(Book book, PlanRunner runner, DeskOptions op
     private async Task OneAsync(HttpContext context, string number)
     {
         var plan = long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? await book.PlanAsync(n, context.RequestAborted) : null;
-        await ShowAsync(context, plan, number.Length <= 20 ? number : number[..20] + "…");
+        await ShowAsync(context, plan, Say.Short(number, 20));
     }
 
     private static Task ShowAsync(HttpContext context, IssuedPlan? plan, string asked) => plan is null
@@ -34,24 +35,14 @@ internal sealed class PlanEndpoints(Book book, PlanRunner runner, DeskOptions op
     private async Task ListAsync(HttpContext context)
     {
         var plans = await book.PlansAsync(context.RequestAborted);
-        await Reply.JsonAsync(context, StatusCodes.Status200OK, json =>
+        await Reply.ListAsync(context, "plans", plans, (json, plan) =>
         {
-            json.WriteStartObject();
-            json.WriteStartArray("plans");
-            foreach (var plan in plans)
-            {
-                json.WriteStartObject();
-                json.WriteNumber("number", plan.Number);
-                json.WriteString("made", plan.Made);
-                json.WriteString("who", plan.Who);
-                json.WriteString("why", plan.Why);
-                json.WriteNumber("farm_version", plan.FarmVersion);
-                json.WriteNumber("marks_upto", plan.MarksUpto);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
+            json.WriteNumber("number", plan.Number);
+            json.WriteString("made", plan.Made);
+            json.WriteString("who", plan.Who);
+            json.WriteString("why", plan.Why);
+            json.WriteNumber("farm_version", plan.FarmVersion);
+            json.WriteNumber("marks_upto", plan.MarksUpto);
         });
     }
 

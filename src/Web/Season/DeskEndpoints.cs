@@ -3,6 +3,7 @@ using System.Text.Json;
 using Watersown.Records.Database;
 using Watersown.Web.Edge;
 using Watersown.Web.SignIn;
+using Watersown.Wording;
 
 namespace Watersown.Web.Season;
 
@@ -33,7 +34,7 @@ internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, Des
             return;
         }
 
-        var marks = await MarksAsync(after, int.MaxValue, context.RequestAborted);
+        var marks = await book.MarksAfterAsync(after, int.MaxValue, context.RequestAborted);
         var (name, caller) = (await book.IdentityAsync(context.RequestAborted), Door.CallerOf(context));
         await Reply.JsonAsync(context, StatusCodes.Status200OK, json =>
         {
@@ -79,7 +80,7 @@ internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, Des
             return;
         }
 
-        var marks = await MarksAsync(after, MarksAtOnce, context.RequestAborted);
+        var marks = await book.MarksAfterAsync(after, MarksAtOnce, context.RequestAborted);
         var name = await book.IdentityAsync(context.RequestAborted);
         await Reply.JsonAsync(context, StatusCodes.Status200OK, json =>
         {
@@ -93,8 +94,6 @@ internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, Des
             json.WriteEndObject();
         });
     }
-
-    private async Task<ImmutableArray<KeptMark>> MarksAsync(long after, int most, CancellationToken stop) => await book.MarksAfterAsync(after, most, stop);
 
     // The number goes with the marks that are told, never beyond them; a book restored from a copy counts lower, which tells.
     private static void Write(Utf8JsonWriter json, ImmutableArray<KeptMark> marks, long upto)
@@ -110,7 +109,5 @@ internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, Des
         context.Request.Query[name].ToString() is not { Length: > 0 } text ? 0 : long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 
     private static Task NotANumberAsync(HttpContext context) =>
-        Reply.ProblemsAsync(context, StatusCodes.Status422UnprocessableEntity, HostProblems.NotFull.At("after", ("value", Shown(context.Request.QueryString.Value ?? string.Empty))));
-
-    private static string Shown(string text) => text.Length <= 60 ? text : text[..60] + "…";
+        Reply.ProblemsAsync(context, StatusCodes.Status422UnprocessableEntity, HostProblems.NotFull.At("after", ("value", Say.Short(context.Request.QueryString.Value ?? string.Empty, 60))));
 }

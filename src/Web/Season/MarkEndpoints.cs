@@ -6,7 +6,6 @@ using Watersown.Documents.Logbooks;
 using Watersown.Records.Database;
 using Watersown.Season;
 using Watersown.Web.Edge;
-using Watersown.Web.Schedule;
 using Watersown.Web.SignIn;
 using Watersown.Wording;
 
@@ -16,7 +15,7 @@ namespace Watersown.Web.Season;
 /// Takes marks. Each is looked at by itself: what is good is on disk when the answer says so, what is not is told with all
 /// that is wrong, and neither waits for the other.
 /// </summary>
-internal sealed class MarkEndpoints(Book book, LiveSeason season, RateLimits limits, PlanRunner plans)
+internal sealed class MarkEndpoints(MarkDoor door, LiveSeason season, RateLimits limits)
 {
     public const int MarksMost = 500;
 
@@ -88,15 +87,8 @@ internal sealed class MarkEndpoints(Book book, LiveSeason season, RateLimits lim
             }
         }
 
-        // Not given up when the asker goes: what was sent is kept, and sent again it is found to be there.
-        var appended = await book.AppendMarksAsync(good, caller.Session is null ? null : caller.Name, CancellationToken.None);
+        var appended = await door.KeepAsync(good, facts, caller.Session is null ? null : caller.Name);
         refused.AddRange(appended.Refused);
-        if (!appended.Kept.IsEmpty)
-        {
-            season.Marked();
-            plans.Marked(facts);
-        }
-
         await AnswerAsync(context, appended, refused);
     }
 

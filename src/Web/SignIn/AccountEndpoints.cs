@@ -25,23 +25,13 @@ internal sealed class AccountEndpoints(Book book, TimeProvider time)
     private async Task ListAsync(HttpContext context)
     {
         var accounts = await book.AccountsAsync(context.RequestAborted);
-        await Reply.JsonAsync(context, StatusCodes.Status200OK, json =>
+        await Reply.ListAsync(context, "accounts", accounts, (json, account) =>
         {
-            json.WriteStartObject();
-            json.WriteStartArray("accounts");
-            foreach (var account in accounts)
-            {
-                json.WriteStartObject();
-                json.WriteString("name", account.Name);
-                json.WriteString("role", NameOf(account.Role));
-                json.WriteString("created", account.Created);
-                if (account.Ended is { } ended) json.WriteString("ended", ended);
-                json.WriteBoolean("waits_for_code", Secrets.IsCode(account.PasswordHash));
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
+            json.WriteString("name", account.Name);
+            json.WriteString("role", NameOf(account.Role));
+            json.WriteString("created", account.Created);
+            if (account.Ended is { } ended) json.WriteString("ended", ended);
+            json.WriteBoolean("waits_for_code", Secrets.IsCode(account.PasswordHash));
         });
     }
 
@@ -88,25 +78,15 @@ internal sealed class AccountEndpoints(Book book, TimeProvider time)
     {
         var caller = Door.CallerOf(context);
         var sessions = await book.SessionsAsync(caller.Role == Role.Owner ? null : caller.Name, context.RequestAborted);
-        await Reply.JsonAsync(context, StatusCodes.Status200OK, json =>
+        await Reply.ListAsync(context, "sessions", sessions, (json, session) =>
         {
-            json.WriteStartObject();
-            json.WriteStartArray("sessions");
-            foreach (var session in sessions)
-            {
-                json.WriteStartObject();
-                json.WriteString("id", session.Id);
-                json.WriteString("name", session.Account);
-                json.WriteString("device", session.Device);
-                json.WriteString("created", session.Created);
-                json.WriteString("seen", session.Seen);
-                json.WriteString("expires", session.Expires);
-                json.WriteBoolean("this", session.Id == caller.Session);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
+            json.WriteString("id", session.Id);
+            json.WriteString("name", session.Account);
+            json.WriteString("device", session.Device);
+            json.WriteString("created", session.Created);
+            json.WriteString("seen", session.Seen);
+            json.WriteString("expires", session.Expires);
+            json.WriteBoolean("this", session.Id == caller.Session);
         });
     }
 
@@ -121,22 +101,12 @@ internal sealed class AccountEndpoints(Book book, TimeProvider time)
     private async Task SignInsAsync(HttpContext context)
     {
         var lines = await book.SignInsAsync(200, context.RequestAborted);
-        await Reply.JsonAsync(context, StatusCodes.Status200OK, json =>
+        await Reply.ListAsync(context, "sign_ins", lines, (json, line) =>
         {
-            json.WriteStartObject();
-            json.WriteStartArray("sign_ins");
-            foreach (var line in lines)
-            {
-                json.WriteStartObject();
-                json.WriteString("at", line.At);
-                json.WriteString("name", line.Account);
-                json.WriteString("device", line.Device);
-                json.WriteString("what", line.What);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
+            json.WriteString("at", line.At);
+            json.WriteString("name", line.Account);
+            json.WriteString("device", line.Device);
+            json.WriteString("what", line.What);
         });
     }
 

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Security.Cryptography;
 
 namespace Watersown.Web.SignIn;
 
@@ -22,7 +21,7 @@ internal sealed class Ceremonies(TimeProvider time)
         }
 
         if (waiting.Count >= Most) return null;
-        var name = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
+        var name = Secrets.NewName();
         waiting[name] = (options, account, time.GetTimestamp());
         return name;
     }

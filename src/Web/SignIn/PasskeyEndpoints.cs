@@ -138,22 +138,12 @@ internal sealed class PasskeyEndpoints(Book book, DeskOptions options, RateLimit
     private async Task ListAsync(HttpContext context)
     {
         var keys = await book.PasskeysAsync(Door.CallerOf(context).Name, context.RequestAborted);
-        await Reply.JsonAsync(context, StatusCodes.Status200OK, json =>
+        await Reply.ListAsync(context, "passkeys", keys, (json, key) =>
         {
-            json.WriteStartObject();
-            json.WriteStartArray("passkeys");
-            foreach (var key in keys)
-            {
-                json.WriteStartObject();
-                json.WriteString("id", key.Id);
-                json.WriteString("label", PasskeyDocument.Label(key.Document));
-                json.WriteString("created", key.Created);
-                if (key.Used is { } used) json.WriteString("used", used);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
+            json.WriteString("id", key.Id);
+            json.WriteString("label", PasskeyDocument.Label(key.Document));
+            json.WriteString("created", key.Created);
+            if (key.Used is { } used) json.WriteString("used", used);
         });
     }
 

@@ -21,6 +21,9 @@ internal static class Secrets
     /// <summary>What is kept of a secret of full strength.</summary>
     public static string Digest(string secret) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(secret)));
 
+    /// <summary>A name that nobody has to agree on, as marks have them.</summary>
+    public static string NewName() => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
+
     /// <summary>A code that a person reads off one screen and types into another: 74 bits, without letters that look alike.</summary>
     public static string NewCode()
     {

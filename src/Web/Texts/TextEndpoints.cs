@@ -1,12 +1,10 @@
 using System.Security.Cryptography;
 using System.Text;
-using Watersown.Documents.Logbooks;
 using Watersown.Records.Database;
 using Watersown.Schedule;
 using Watersown.Season;
 using Watersown.Season.Texts;
 using Watersown.Web.Edge;
-using Watersown.Web.Schedule;
 using Watersown.Web.Season;
 using Watersown.Web.SignIn;
 using Watersown.Wording;
@@ -17,7 +15,7 @@ namespace Watersown.Web.Texts;
 /// Text messages: one that a service hands over for a person with a known number, and one that is pasted on the desk. What was
 /// understood is kept as marks and said back; what was not is asked, never guessed.
 /// </summary>
-internal sealed class TextEndpoints(Book book, LiveSeason season, RateLimits limits, PlanRunner plans, TimeProvider time)
+internal sealed class TextEndpoints(Book book, MarkDoor door, LiveSeason season, RateLimits limits, TimeProvider time)
 {
     private const string SecretSetting = "text-secret";
 
@@ -58,7 +56,7 @@ internal sealed class TextEndpoints(Book book, LiveSeason season, RateLimits lim
         // The last ten digits: a service may put the country before them.
         if (state.People.FirstOrDefault(p => from.Length >= 7 && Last(Digits(p.Phone ?? string.Empty)) == Last(from)) is not { } person)
         {
-            await Reply.ProblemsAsync(context, StatusCodes.Status422UnprocessableEntity, TextProblems.UnknownNumber.At("from", ("value", from.Length <= 20 ? from : from[..20] + "…")));
+            await Reply.ProblemsAsync(context, StatusCodes.Status422UnprocessableEntity, TextProblems.UnknownNumber.At("from", ("value", Say.Short(from, 20))));
             return;
         }
 
@@ -121,7 +119,7 @@ internal sealed class TextEndpoints(Book book, LiveSeason season, RateLimits lim
     {
         if (reading.Facts.IsEmpty) return [];
         var now = time.GetUtcNow();
-        name ??= Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
+        name ??= Secrets.NewName();
         ImmutableArray<Mark> marks =
         [
             .. reading.Facts.Select((fact, i) => new Mark
@@ -135,9 +133,7 @@ internal sealed class TextEndpoints(Book book, LiveSeason season, RateLimits lim
                 Fact = fact,
             }),
         ];
-        await book.AppendMarksAsync([.. marks.Select(m => StoredMark.Read(MarkDocument.Write(m)).Value)], sender, CancellationToken.None);
-        season.Marked();
-        plans.Marked(reading.Facts);
+        await door.KeepAsync(marks, sender);
         return [.. marks.Select(m => m.Id)];
     }
 
