@@ -8,5 +8,19 @@ public static partial class Sources
 
     public static Source Villemonte1947 { get; } = new(nameof(Villemonte1947), "Villemonte, Submerged-weir discharge studies, Engineering News-Record, 25 December 1947", SourceStanding.Read);
 
+    public static Source HeatBalance { get; } = new(nameof(HeatBalance), "heat balance of a mixed layer of water, with the wind function of Penman 1948", SourceStanding.Derived);
+
+    public static Source Edinger1974 { get; } = new(nameof(Edinger1974), "Brady, Graves and Geyer, 1969, in Edinger, Brady and Geyer, Heat Exchange and Transport in the Environment, 1974", SourceStanding.FromMemory);
+
+    public static Source Grattan2002 { get; } = new(nameof(Grattan2002), "Grattan, Zeng, Shannon and Roberts, California Agriculture 56(6):189-195, 2002", SourceStanding.Read);
+
+    public static Source Fao29 { get; } = new(nameof(Fao29), "Ayers and Westcot, Water Quality for Agriculture, FAO Irrigation and Drainage Paper 29, 1985, Table 4", SourceStanding.FromMemory);
+
+    public static Source Rawls1983 { get; } = new(nameof(Rawls1983), "Rawls, Brakensiek and Miller, Journal of Hydraulic Engineering 109(1):62-70, 1983", SourceStanding.Read);
+
+    public static Source Chow1988 { get; } = new(nameof(Chow1988), "Chow, Maidment and Mays, Applied Hydrology, McGraw-Hill, 1988", SourceStanding.FromMemory);
+
     public static Source EnergyToLift { get; } = new(nameof(EnergyToLift), "University of California Cooperative Extension, Tulare County, Energy and Cost Required to Lift or Pressurize Water, Pub. IG6-96", SourceStanding.Read);
+
+    public static Source CoastalEngineeringManual { get; } = new(nameof(CoastalEngineeringManual), "US Army Corps of Engineers, Coastal Engineering Manual, EM 1110-2-1100, part II, 2003", SourceStanding.FromMemory);
 }
