@@ -1,6 +1,7 @@
 using Watersown.Planner.Checking;
 using Watersown.Records.Land;
 using Watersown.Schedule;
+using Watersown.Schedule.Replan;
 using Watersown.Water;
 
 namespace Watersown.Planner;
@@ -126,6 +127,23 @@ public sealed class MarrowfenPlanTests
         var plan = SeasonPlanner.Plan(pinned, new PlanOptions { Budget = TimeSpan.FromSeconds(2) });
         Assert.Equal(pinned.Pins[0].Start, plan.Task("N5", PlanTaskKind.Fill)!.Start);
         Assert.Empty(PlanChecker.Faults(plan));
+    }
+
+    [Theory]
+    [InlineData(0, "S2")]
+    [InlineData(1, "N3")]
+    public void What_was_chosen_on_a_blown_out_morning_is_what_is_planned(int rank, string served)
+    {
+        var blown = ReplanCase.WithoutToday(Farm.Value);
+        var replan = MorningReplan.Of(blown, Plan);
+        var choice = replan.Ranked(ReplanPrices.Of(blown.Prices))[rank].Plan;
+        Assert.Equal([served, "N4"], choice.Sowings.Where(s => s.Batch is not null).Select(s => s.Field.Code));
+        var pinned = blown with { Pins = [.. ReplanLaying.Pins(choice).Select(p => new Pin(p.Field, TaskWords.Of(p.Task), p.Start))] };
+        var plan = SeasonPlanner.Plan(pinned, new PlanOptions { Budget = TimeSpan.FromSeconds(3) });
+        Assert.Empty(PlanChecker.Faults(plan));
+        Assert.All(choice.Sowings, s => Assert.Equal(s.Start, plan.Task(s.Field.Code, PlanTaskKind.Sow)!.Start));
+        Assert.Equal("B-08", plan.Task(served, PlanTaskKind.Sow)!.Batch);
+        Assert.Equal("B-09", plan.Task("N4", PlanTaskKind.Sow)!.Batch);
     }
 
     [Fact]

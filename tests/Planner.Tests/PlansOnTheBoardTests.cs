@@ -45,6 +45,16 @@ public sealed class PlansOnTheBoardTests
         }
     }, iter: 100, threads: 1);
 
+    [Fact]
+    public void A_sowing_left_where_the_plan_has_it_breaks_nothing_that_the_plan_keeps() => SomeSeason.Any.Sample(state =>
+    {
+        // What the planner keeps for every sowing that it moves itself: light, hours, wind, one field at a time, full, and seed in its time.
+        PinBreakKind[] kept = [PinBreakKind.Past, PinBreakKind.NoSlot, PinBreakKind.Slot, PinBreakKind.Dark, PinBreakKind.Plane, PinBreakKind.Water, PinBreakKind.SeedYoung, PinBreakKind.SeedOld];
+        _ = Board(state, out var plan);
+        foreach (var sow in plan.Tasks.Where(t => t is { Kind: PlanTaskKind.Sow, Fixed: false, Pinned: false }))
+            Assert.DoesNotContain(PinBreaks.Of(plan, state, sow, sow.Start, null), b => kept.Contains(b.Kind));
+    }, iter: 100, threads: 1);
+
     private static double LackingNow(SeasonState state)
     {
         var wet = new SeasonPlan

@@ -14,7 +14,7 @@ public static class PlanOutline
 
     public static ImmutableArray<string> DecisionKinds { get; } = ["order-water", "cut-water", "call-soak", "put-in-soak", "drain", "list-flight", "dump-seed"];
 
-    public static ImmutableArray<string> ConflictKinds { get; } = ["water", "ground", "seed", "air", "date", "assumption"];
+    public static ImmutableArray<string> ConflictKinds { get; } = ["pin", "water", "ground", "seed", "air", "date", "assumption"];
 
     private static Outline.Text Said => new(Sentence) { MayBeEmpty = true };
 

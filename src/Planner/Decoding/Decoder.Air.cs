@@ -43,9 +43,10 @@ internal sealed partial class Decoder
         return (best, at);
     }
 
-    /// <summary>A batch serves a field of its own variety that it has enough seed for.</summary>
+    /// <summary>A batch serves a field of its own variety that it has enough seed for, and that is not pinned to seed of another soak.</summary>
     internal static bool Fits(BatchItem batch, FieldItem field) =>
-        (field.Variety is null || field.Variety == batch.Variety) && batch.DryPounds >= field.DryPounds - 0.5;
+        (field.Variety is null || field.Variety == batch.Variety) && batch.DryPounds >= field.DryPounds - 0.5
+        && (field.PinnedSoakDay is not { } pin || pin == batch.SoakDay);
 
     private Flight? FirstFlight(FieldItem field, int batch)
     {

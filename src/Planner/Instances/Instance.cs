@@ -156,6 +156,9 @@ internal sealed record BatchItem
     /// <summary>Sowing must have ended by this step.</summary>
     public required int GoodUntil { get; init; }
 
+    /// <summary>Day on which it went under water; below zero before today.</summary>
+    public required int SoakDay { get; init; }
+
     /// <summary>Not under water yet: not using it costs nothing.</summary>
     public required bool CanBeCalledOff { get; init; }
 

@@ -48,7 +48,7 @@ internal sealed partial class InstanceBuilder
             UnsownCost = (long)Math.Round((double)state.Prices.Unsown.Amount * field.Net.Acres * 1000),
             PinnedFill = Pinned(season.Code, "fill"),
             PinnedSow = Pinned(season.Code, "sow"),
-            PinnedSoakDay = Pinned(season.Code, "soak") is { } soak ? clock.DayOf(soak) : null,
+            PinnedSoakDay = PinnedSoak(season),
             Impossible = Impossible(field, need, waterClass, curve, flights),
         };
     }
@@ -60,6 +60,14 @@ internal sealed partial class InstanceBuilder
 
     private int? Pinned(string code, string task) =>
         state.Pins.FirstOrDefault(p => p.Field == code && p.Task == task) is { } pin ? clock.Ceiling(pin.Start) : null;
+
+    /// <summary>The day of the soak that its seed is to come from; no batch of a day that is past means no such pin any more.</summary>
+    private int? PinnedSoak(FieldSeason season)
+    {
+        if (Pinned(season.Code, "soak") is not { } soak) return null;
+        var day = clock.DayOf(soak);
+        return day >= 0 || state.Batches.Any(b => clock.DayOf(clock.Floor(b.InSoak)) == day && (season.Variety is null || season.Variety == b.Variety)) ? day : null;
+    }
 
     private int FirstWater(FieldSeason season, WaterNeed need)
     {

@@ -121,6 +121,7 @@ internal sealed partial class InstanceBuilder
             Trailers = SeedClock.Trailers(batch.Dry, state.WetFactor, place.HaulLimit),
             ReadyFrom = readyFrom,
             GoodUntil = goodUntil,
+            SoakDay = clock.DayOf(clock.Floor(batch.InSoak)),
             CanBeCalledOff = due,
             CostPerPound = (double)state.Prices.SoakedSeed.Amount,
         };
