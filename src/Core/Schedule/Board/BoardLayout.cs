@@ -21,6 +21,7 @@ public static class BoardLayout
             Flows = FlowLanes.Of(plan, span),
             Lanes = lanes,
             Bands = BoardBands.Of(state, span),
+            Wind = WindTrack.Of(state, span),
         };
     }
 
@@ -37,6 +38,7 @@ public static class BoardLayout
                 Bars = [.. GroundTrack.Of(state, season, own, span).Concat(SeedTrack.Of(own, span)).Select(b => b with { Told = ToldOf(b.Task, told) })],
                 Moments = [.. Moments(own).Where(m => span.Has(m.At)).Select(m => m with { Told = ToldOf(m.Task, told) })],
                 Reason = reasons.Of(field, season),
+                Pins = [.. state.Pins.Where(p => p.Field == field.Code)],
                 Conflicts = [.. plan.Conflicts.Where(c => c.Fields.Contains(field.Code, StringComparer.Ordinal))],
             };
         });

@@ -23,12 +23,15 @@ internal sealed class BoardReasons(SeasonPlan plan, SeasonState state)
     {
         if (season.Stage == FieldStage.Sown) return new BoardReason(BoardHold.Sown) { At = season.SownAt };
         if (plan.Task(field.Code, PlanTaskKind.Sow) is not { } sow) return Unsown(field, season);
-        if (sow.Pinned) return new BoardReason(BoardHold.Pinned) { At = sow.Start };
+        if (sow.Pinned && Kept(field, sow)) return new BoardReason(BoardHold.Pinned) { At = sow.Start };
         var water = Water(field, season);
         var seed = Seed(field, sow);
         var ready = Later(water.At, seed.At);
         return Air(field, sow, ready ?? plan.MadeAt) ?? (seed.At is { } s && (water.At is not { } w || s > w) ? seed : water);
     }
+
+    /// <summary>The plan has the sowing where it is pinned: one that it could not keep there is held by something else.</summary>
+    private bool Kept(Field field, PlanTask sow) => state.Pins.Where(p => p.Field == field.Code && p.Task == TaskWords.Of(PlanTaskKind.Sow)).All(p => (p.Start - sow.Start).Duration() < idle);
 
     private BoardReason Unsown(Field field, FieldSeason season) =>
         season.Stage == FieldStage.TooWet && !plan.Tasks.Any(t => t.Field == field.Code) ? new BoardReason(BoardHold.TooWet) { At = season.FitFrom } : new BoardReason(BoardHold.NotInPlan);

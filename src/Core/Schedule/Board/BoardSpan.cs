@@ -42,6 +42,16 @@ public sealed record BoardSpan(BoardZoom Zoom, DateTimeOffset From, DateTimeOffs
         return new BoardSpan(zoom, FarmTime.Midnight(plan.State, first), FarmTime.Midnight(plan.State, first.AddDays(days)));
     }
 
+    public DateOnly First => DateOnly.FromDayNumber((int)(From.Ticks / TimeSpan.TicksPerDay));
+
+    /// <summary>As long a span earlier or later; a season moves by a week.</summary>
+    /// <param name="times">How often; earlier below zero.</param>
+    public BoardSpan Moved(int times)
+    {
+        var by = TimeSpan.FromDays(Zoom == BoardZoom.Season ? 7 : Math.Round(Length.TotalDays)) * times;
+        return this with { From = From + by, Until = Until + by };
+    }
+
     /// <summary>The days the board shows.</summary>
     public ImmutableArray<DateOnly> Days =>
         [.. Enumerable.Range(0, (int)Math.Round(Length.TotalDays)).Select(i => DateOnly.FromDayNumber((int)(From.Ticks / TimeSpan.TicksPerDay) + i))];

@@ -24,6 +24,9 @@ public sealed record ScheduleBoard
 
     /// <summary>Spans that are shaded down the whole board, in order of kind and time.</summary>
     public required ImmutableArray<BoardBand> Bands { get; init; }
+
+    /// <summary>Wind at the strip.</summary>
+    public required WindTrack Wind { get; init; }
 }
 
 /// <summary>Where a field stands on the board.</summary>
@@ -48,6 +51,9 @@ public sealed record BoardRow(Field Field, BoardGroup Group)
 
     /// <summary>What stands in the way of this field.</summary>
     public required ImmutableArray<Conflict> Conflicts { get; init; }
+
+    /// <summary>Steps of it that a person has fixed, the newest known ones, whether or not the plan has them yet.</summary>
+    public ImmutableArray<Pin> Pins { get; init; } = [];
 
     /// <summary>When it is sown by the plan, the first time.</summary>
     public DateTimeOffset? Sow => Bars.FirstOrDefault(b => b.State == BarState.Sowing)?.From;
