@@ -8,7 +8,7 @@ public static partial class Conflicts
     /// <summary>The conflicts of a plan: water that cannot be held, seed that is short or lost, dates missed, heads wet too long.</summary>
     [Source(nameof(Sources.Arithmetic))]
     public static ImmutableArray<Conflict> Of(SeasonPlan plan) =>
-        [.. Holding(plan.State), .. Surplus(plan), .. LostSeed(plan), .. ShortSeed(plan), .. Late(plan), .. OldHeads(plan), .. WaitingAqua(plan), .. OverSoaked(plan)];
+        [.. Pins(plan), .. Holding(plan.State), .. Surplus(plan), .. LostSeed(plan), .. ShortSeed(plan), .. Late(plan), .. OldHeads(plan), .. WaitingAqua(plan), .. OverSoaked(plan)];
 
     private static IEnumerable<Conflict> LostSeed(SeasonPlan plan)
     {

@@ -86,7 +86,7 @@ public sealed record Decision(DateTimeOffset By, string What, string Who, Immuta
 /// <param name="Remedy">What would lift it.</param>
 public sealed record Conflict(ImmutableArray<string> Fields, string What, string Remedy)
 {
-    /// <summary>What kind: water, ground, seed, air, date, assumption.</summary>
+    /// <summary>What kind: pin, water, ground, seed, air, date, assumption.</summary>
     public required string Kind { get; init; }
 
     public Working Working { get; init; } = Working.Empty;

@@ -15,4 +15,7 @@ public static class TaskWords
         PlanTaskKind.Sow => "sow",
         _ => throw new System.Diagnostics.UnreachableException(),
     };
+
+    /// <summary>The step that a word names; none for a word of no step.</summary>
+    public static PlanTaskKind? Kind(string word) => Enum.GetValues<PlanTaskKind>().Cast<PlanTaskKind?>().FirstOrDefault(k => string.Equals(Of(k!.Value), word, StringComparison.OrdinalIgnoreCase));
 }

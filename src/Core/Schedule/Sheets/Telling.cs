@@ -71,6 +71,8 @@ public sealed class Telling
     public string FineFlow(FlowRate flow) =>
         Metric ? Trim(flow.CubicMetersPerSecond * 1000, 1) + " " + Common.LitersPerSecond : Trim(flow.CubicFeetPerSecond, 2) + " " + Common.CubicFeetPerSecond;
 
+    public string Water(Volume volume) => Metric ? Say.Number(volume.CubicMeters) + " m³" : Trim(volume.AcreFeet, 1) + " " + Common.AcreFeet;
+
     /// <summary>A speed without its unit.</summary>
     public string SpeedNumber(Speed speed) => Say.Number(Metric ? speed.KilometersPerHour : speed.MilesPerHour);
 
@@ -80,6 +82,9 @@ public sealed class Telling
 
     /// <summary>Three figures and a degree sign: <c>033°</c>.</summary>
     public static string Toward(Bearing bearing) => ((int)Math.Round(bearing.Degrees, MidpointRounding.AwayFromZero) % 360).ToString("000", Plain) + "°";
+
+    /// <summary>A share with its sign: <c>+3.2 %</c>.</summary>
+    public static string Percent([PlainNumber("a share, may be below zero")] double share) => (share < 0 ? "−" : "+") + Say.Number(Math.Abs(share) * 100, 1) + " %";
 
     public string Hours(TimeSpan span) => Trim(span.TotalHours, 2) + " " + Common.Hours;
 

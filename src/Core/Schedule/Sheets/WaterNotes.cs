@@ -49,9 +49,19 @@ public static class WaterNotes
             BoxKind.Drain => Template.Fill(words.DrainBox, number, ("from", Check(box.FromCheck))),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
-        if (box.DrainsTo is { } place) said += " " + Template.Fill(words.DrainsTo, ("place", place));
+        if (box.DrainsTo is { } place) said += " " + Template.Fill(words.DrainsTo, ("place", Place(place, words)));
         if (box.Boards is { } boards) said += ", " + Template.Fill(words.Boards, ("depth", tell.Depth(boards)));
         return said;
+    }
+
+    // The usual places in the reader's language; what else the farm calls it stands as it is.
+    private static string Place(string place, WaterWords words)
+    {
+        bool Is(string usual) => string.Equals(place.Trim(), usual, StringComparison.OrdinalIgnoreCase);
+        return Is(WaterWords.English.PublicDrain) || Is(WaterWords.Spanish.PublicDrain) ? words.PublicDrain
+            : Is(WaterWords.English.OwnReturn) || Is(WaterWords.Spanish.OwnReturn) ? words.OwnReturn
+            : Is(WaterWords.English.Recirculation) || Is(WaterWords.Spanish.Recirculation) ? words.Recirculation
+            : place;
     }
 
     private static string Check(int? number) => number is { } n ? Telling.Count(n) : "?";

@@ -72,7 +72,8 @@ public static class WaterPage
     private static string Running(SourceRoute route, Telling tell) => route.Source.Code + " "
         + (route.Source.Down ? tell.Words.Water.Down : route.Now is { } flow ? tell.Flow(flow) : tell.Words.Common.NotTold);
 
-    private static string Head(SourceRoute route, Telling tell)
+    /// <summary>A source, and what runs from it.</summary>
+    public static string Head(SourceRoute route, Telling tell)
     {
         var words = tell.Words.Water;
         (string, string) source = ("source", route.Source.Name is { } name ? route.Source.Code + ", " + name : route.Source.Code);

@@ -16,8 +16,19 @@ public sealed record TimeScale(DateTimeOffset From, DateTimeOffset Until)
         }
     }
 
+    /// <summary>Hours of the day divisible by a number, strictly inside, by the offset of <see cref="From"/>.</summary>
+    /// <param name="hours">How many hours apart; a divisor of 24.</param>
+    public ImmutableArray<DateTimeOffset> Every(int hours)
+    {
+        var first = new DateTimeOffset(From.Year, From.Month, From.Day, 0, 0, 0, From.Offset);
+        return [.. Enumerable.Range(1, (int)((Until - first).TotalHours / hours)).Select(i => first.AddHours(i * hours)).Where(t => t > From && t < Until)];
+    }
+
     /// <summary>How far along the scale a moment lies; what lies outside stands at the edge.</summary>
     public Fraction At(DateTimeOffset moment) => Fraction.FromShare(Math.Clamp((moment - From) / (Until - From), 0, 1));
+
+    /// <summary>How much of the scale a stretch takes.</summary>
+    public Fraction Width(DateTimeOffset from, DateTimeOffset until) => Fraction.FromShare(Math.Max(0, At(until).Share - At(from).Share));
 
     public bool Holds(DateTimeOffset moment) => moment >= From && moment <= Until;
 }

@@ -65,7 +65,7 @@ public sealed class WaterSheetTests
     public void Leaks_and_box_notes_reach_whoever_stands_in()
     {
         var text = Text(PlannedMorning.Plan(), Language.Spanish, null);
-        Assert.Contains("caja 4: desagüe del cuadro 5 a public drain, FUGA", text, StringComparison.Ordinal);
+        Assert.Contains("caja 4: desagüe del cuadro 5 a dren público, FUGA", text, StringComparison.Ordinal);
         Assert.Contains("Two inlets; the east one sticks", text, StringComparison.Ordinal);
         Assert.Contains("Recorrido por fuente, para el regador", text, StringComparison.Ordinal);
     }
