@@ -82,4 +82,8 @@ public static class BoundaryProblems
     public static ProblemKind NoLand { get; } = new("LAND-119", ProblemWeight.Refuse,
         "the ring encloses no land: its corners lie on one line. Draw it again.",
         "el anillo no encierra terreno: sus esquinas están en una línea. Dibújelo de nuevo.");
+
+    public static ProblemKind NotAPlace { get; } = new("LAND-120", ProblemWeight.Refuse,
+        "'{value}' is not a place. Write degrees, latitude first, one corner a line: 39.0152, -122.0050.",
+        "'{value}' no es un lugar. Escriba grados, primero la latitud, una esquina por línea: 39.0152, -122.0050.");
 }

@@ -66,7 +66,8 @@ export class Labels {
       write(label.element, lines);
       label.element.hidden = false;
       const w = label.element.offsetWidth, h = label.element.offsetHeight;
-      if (room && (w > room.width - gap || h > room.height - gap)) continue;
+      // The code, shorter than which nothing is, may stand over the edge of a small field.
+      if (room && lines !== label.texts.at(-1) && (w > room.width - gap || h > room.height - gap)) continue;
       const left = at.x - w / 2, top = label.free ? at.y + 12 : at.y - h / 2;
       const rect = { left, top, right: left + w, bottom: top + h };
       if (taken.some(t => t.left < rect.right && rect.left < t.right && t.top < rect.bottom && rect.top < t.bottom)) continue;

@@ -46,9 +46,9 @@ function canDraw() {
 /**
  * Opens the map in an element.
  * @param host the element; its data-state says how far it has come: loading, ready, or plain where the page must do without
- * @param page what is told of taps: Chosen(code), CornerPlaced(lat, lon)
+ * @param page what is told of taps: Chose(code), CornerPlaced(lat, lon)
  * @param scene the fields and what is round them, GeoJSON as text
- * @param options words, units and the farm's own tile source
+ * @param options words, units and the farm's own tile source, as text
  */
 export async function open(host, page, scene, options) {
   host.dataset.state = "loading";
@@ -58,7 +58,7 @@ export async function open(host, page, scene, options) {
     return null;
   }
 
-  return new LandMap(drawing, host, page, JSON.parse(scene), options);
+  return new LandMap(drawing, host, page, JSON.parse(scene), JSON.parse(options));
 }
 
 class LandMap {
@@ -95,12 +95,20 @@ class LandMap {
     this.map.on("load", () => this.ready());
     this.map.on("click", event => this.tapped(event));
     this.map.on("error", () => { host.dataset.trouble = "yes"; });
-    this.map.getCanvas().addEventListener("webglcontextlost", () => { host.dataset.state = "plain"; });
+    this.map.getCanvas().addEventListener("webglcontextlost", () => {
+      host.dataset.state = "plain";
+      this.tell("Lost");
+    });
     this.watch = new MutationObserver(() => this.repaint());
     this.watch.observe(document.documentElement, { attributes: true, attributeFilter: ["data-theme"] });
     this.night = window.matchMedia("(prefers-color-scheme: dark)");
     this.repaint = this.repaint.bind(this);
     this.night.addEventListener("change", this.repaint);
+  }
+
+  /** Tells the page; one that is being left meanwhile needs no word. */
+  tell(...what) {
+    this.page.invokeMethodAsync(...what).catch(() => undefined);
   }
 
   ready() {
@@ -109,6 +117,7 @@ class LandMap {
     this.loaded = true;
     this.apply();
     this.host.dataset.state = "ready";
+    this.tell("Ready");
   }
 
   /** New facts: the same view, other states. */
@@ -172,16 +181,16 @@ class LandMap {
     this.map.jumpTo({ center: [lon, lat], zoom: Math.max(this.map.getZoom(), 15) });
   }
 
-  /** The middle of the view: a corner can be put there by keyboard. */
+  /** The middle of the view, latitude first: a corner can be put there by keyboard. */
   middle() {
     const { lat, lng } = this.map.getCenter();
-    return { lat, lon: lng };
+    return lat + " " + lng;
   }
 
   /** Begins or goes on with drawing an edge; with null it ends. Every tap is then a corner. */
   draft(corners) {
     this.drafting = corners !== null;
-    this.corners = corners ?? [];
+    this.corners = corners === null ? [] : JSON.parse(corners);
     this.host.dataset.drafting = this.drafting ? "yes" : "no";
     this.map.getCanvas().style.cursor = this.drafting ? "crosshair" : "";
     if (this.loaded) this.drawCorners();
@@ -194,13 +203,13 @@ class LandMap {
 
   tapped(event) {
     if (this.drafting) {
-      this.page.invokeMethodAsync("CornerPlaced", event.lngLat.lat, event.lngLat.lng);
+      this.tell("CornerPlaced", event.lngLat.lat, event.lngLat.lng);
       return;
     }
 
     if (!this.loaded) return;
     const [field] = this.map.queryRenderedFeatures(event.point, { layers: ["fields-wash"] });
-    if (field) this.page.invokeMethodAsync("Chosen", field.properties.code);
+    if (field) this.tell("Chose", field.properties.code);
   }
 
   close() {

@@ -54,7 +54,7 @@ function draft() {
 
 /** Gives every layer the colors of the theme in force. */
 export function paint(map) {
-  const wash = { dry: "--paper", fill: "--paper", full: "--water-wash", sown: "--shoot-wash", unknown: "--paper-2" };
+  const wash = { dry: "--paper", fill: "--paper", full: "--water-wash", sown: "--shoot-wash", unknown: "--paper-low" };
   const set = (layer, property, name) => map.setPaintProperty(layer, property, token(name));
   set("paper", "background-color", "--paper");
   map.setPaintProperty("fields-wash", "fill-color",

@@ -23,7 +23,7 @@ const tiles = {
     draw(pen) { pen.stroke("M6.5 12V6M6.5 8Q3 7 2.5 2.5M6.5 7Q10 6 10.5 2", 1.5); },
   },
   unknown: {
-    width: 16, height: 16, line: "--ink-2", wash: null,
+    width: 16, height: 16, line: "--ink-soft", wash: null,
     draw(pen) { pen.stroke("M5 6q0-3 3-3t3 2.6q0 2-3 3.4v1.5M8 12.6v1.2", 1.3); },
   },
 };
