@@ -80,7 +80,13 @@ public abstract record MarkFact
     public virtual string? AboutTrailer => null;
 }
 
-/// <summary>A fact of a sort that this desk does not know yet: kept as a newer device wrote it.</summary>
+/// <summary>A fact of a sort, or with a word, that this desk does not know yet: kept as a newer device wrote it.</summary>
 /// <param name="Kind">Its kind, as written.</param>
 /// <param name="Raw">The fact as written.</param>
-public sealed record UnknownFact(string Kind, string Raw) : MarkFact;
+public sealed record UnknownFact(string Kind, string Raw) : MarkFact
+{
+    /// <summary>Code of the field, where the kind is known and only a word of it is not.</summary>
+    public string? Field { get; init; }
+
+    public override string? AboutField => Field;
+}

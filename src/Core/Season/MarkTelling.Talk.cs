@@ -4,6 +4,15 @@ namespace Watersown.Season;
 
 public sealed partial class MarkTelling
 {
+    /// <summary>What made a plan necessary: the desk's own reasons in the reader's words, a person's as they were said.</summary>
+    public string? Reason(string? why) => why switch
+    {
+        "marks" => Words.PlanForMarks,
+        "farm" => Words.PlanForFarm,
+        "asked" => Words.PlanAsked,
+        _ => why,
+    };
+
     private string? Air(MarkFact fact) => fact switch
     {
         FieldSown f => Joined(
@@ -28,7 +37,7 @@ public sealed partial class MarkTelling
         StepUnpinned f => Fill(Words.Unpinned, ("task", StageNames.Of(f.Task, Words))),
         Overridden f => Joined(Fill(Words.Overrode, ("who", f.Who), ("reason", f.Reason)), f.Stop),
         PersonNamed f => Fill(Words.PersonNamed, ("name", f.Name), ("role", f.Role)),
-        PlanIssued f => Joined(Fill(Words.PlanIssued, ("n", Count(f.Number))), f.Why),
+        PlanIssued f => Joined(Fill(Words.PlanIssued, ("n", Count(f.Number))), Reason(f.Why)),
         Withdrawn => Words.TakenBack,
         UnknownFact f => Fill(Words.NewerSort, ("kind", f.Kind)),
         _ => throw new System.Diagnostics.UnreachableException("No words for " + fact.GetType().Name),

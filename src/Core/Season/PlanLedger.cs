@@ -69,7 +69,7 @@ public static class PlanLedger
     }
 
     /// <summary>The step of the plan nearest to what was said: a field may be sown in parts.</summary>
-    private static DateTimeOffset? Nearest(SeasonPlan plan, ToldStep step) => plan.Tasks
+    internal static DateTimeOffset? Nearest(SeasonPlan plan, ToldStep step) => plan.Tasks
         .Where(t => t.Kind == step.Task && string.Equals(t.Field, step.Field, StringComparison.OrdinalIgnoreCase))
         .OrderBy(t => (t.Start - step.Start).Duration()).ThenBy(t => t.Start)
         .Select(t => (DateTimeOffset?)t.Start).FirstOrDefault();

@@ -37,6 +37,17 @@ public static class StageNames
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
+    /// <summary>Ground work by what it brings the field to.</summary>
+    public static string Of(GroundWork work, StoryWords words) => words.TaskGround + ": " + work switch
+    {
+        GroundWork.Chisel => words.StageChiseled,
+        GroundWork.Disc => words.StageDisced,
+        GroundWork.Plane => words.StagePlaned,
+        GroundWork.Aqua => words.StageAquaOn,
+        GroundWork.Roll => words.StageRolled,
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
     public static string Of(StandDownReason why, StoryWords words) => why switch
     {
         StandDownReason.Wind => words.WhyWind,

@@ -19,6 +19,16 @@ internal sealed class TextEcho(Language language)
 
     public string Say(MarkFact fact) => Water(fact) ?? Ground(fact) ?? Seed(fact) ?? Air(fact);
 
+    /// <summary>There are words for facts of its sort.</summary>
+    public static bool Knows(MarkFact fact) => fact switch
+    {
+        FaultFound { Kind: FaultKind.Levee or FaultKind.Box } f => f.Field is not null,
+        FaultFound f => f.Source is not null,
+        CheckWater or DepthRead or BoardsSet or FlowSeen or SourceSwitched or StageReached or Scouted or Noted => true,
+        BatchInSoak or BatchDrained or BatchDumped or TrailerSeen or SeedLeft or FieldSown or LoadGone or StoodDown or WindSeen => true,
+        _ => false,
+    };
+
     private string? Water(MarkFact fact) => fact switch
     {
         CheckWater f => Fill(words.Check, ("field", f.Field), ("n", Count(f.Check)), ("water", Seen(f.Water))),

@@ -33,6 +33,20 @@ public static class TextMarks
         return Answer(facts, language);
     }
 
+    /// <summary>
+    /// A fact in the words of a text message that is understood to say the very same; nothing where words of one sentence
+    /// cannot carry all of it.
+    /// </summary>
+    /// <param name="fact">The fact.</param>
+    /// <param name="context">Who would send it, and in which language.</param>
+    public static string? Write(MarkFact fact, TextContext context)
+    {
+        if (!TextEcho.Knows(fact)) return null;
+        var text = new TextEcho(context.Language).Say(fact);
+        var read = Read(text, context);
+        return read.Questions.IsEmpty && read.NotUnderstood.IsEmpty && read.Facts is [var only] && only.Equals(fact) ? text : null;
+    }
+
     private static TextReading Answer(TextFacts facts, Language language)
     {
         var words = Words.In(language).Echo;

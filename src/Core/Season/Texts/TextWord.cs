@@ -76,11 +76,10 @@ internal sealed record TextWord(string Raw, string Plain)
     public static string Fold(string word)
     {
         var text = new StringBuilder();
-        // Half of a letter cannot be normalized; the enumerator replaces it first.
-        foreach (var rune in string.Concat(word.EnumerateRunes().Select(r => r.ToString())).Normalize(NormalizationForm.FormD).EnumerateRunes())
+        foreach (var c in Wording.PlainLetters.Fold(word))
         {
-            if (Rune.GetUnicodeCategory(rune) == UnicodeCategory.NonSpacingMark || rune.Value is '\'' or '’') continue;
-            text.Append(rune.Value is '”' or '″' ? "\"" : Rune.ToLowerInvariant(rune).ToString());
+            if (c is '\'' or '’') continue;
+            text.Append(c is '”' or '″' ? '"' : c);
         }
 
         var folded = text.ToString().Trim('.', ',', ':', ';', '!', '?', '¿', '¡', '(', ')', '[', ']', '“', '*', '-', '_');

@@ -49,6 +49,27 @@ public sealed class TextMarksProperties
         iter: 5000);
 
     [Fact]
+    public void A_fact_is_written_as_a_text_only_where_the_text_says_the_very_same() => AnyMark.Fact.Sample(fact =>
+    {
+        foreach (var language in new[] { Language.English, Language.Spanish })
+        {
+            var context = new TextContext(PlannedMorning.State(), PlannedMorning.Now, "Lucero Quintabar") { Language = language };
+            if (TextMarks.Write(fact, context) is { } text) Assert.Equal(fact, Assert.Single(TextMarks.Read(text, context).Facts));
+        }
+    });
+
+    [Fact]
+    public void The_usual_taps_can_be_written_as_a_text()
+    {
+        var context = new TextContext(PlannedMorning.State(), PlannedMorning.Now, "Lucero Quintabar");
+        Assert.Equal("N4 check 5 wet", TextMarks.Write(new CheckWater("N4", 5, WaterSeen.Wet), context));
+        Assert.NotNull(TextMarks.Write(new DepthRead("N4", 5, WaterDepth.FromInches(2.5)), context));
+        Assert.NotNull(TextMarks.Write(new FaultFound(FaultKind.Box) { Field = "N4", Box = 2 }, context));
+        Assert.NotNull(TextMarks.Write(new WindSeen(Speed.FromMilesPerHour(15), Speed.FromMilesPerHour(22)), context));
+        Assert.Null(TextMarks.Write(new PlanIssued(3, PlannedMorning.Now, null), context));
+    }
+
+    [Fact]
     public void What_is_said_in_English_and_in_Spanish_is_one_fact() => Talk.Sample(text =>
     {
         var read = TextMarks.Read(text, Sender);

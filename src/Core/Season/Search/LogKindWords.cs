@@ -1,0 +1,24 @@
+using Watersown.Wording;
+
+namespace Watersown.Season.Search;
+
+/// <summary>The word for each sort of mark.</summary>
+public static class LogKindWords
+{
+    public static string Of(LogKind kind, SeasonScreenWords words) => kind switch
+    {
+        LogKind.Water => words.KindWater,
+        LogKind.Faults => words.KindFaults,
+        LogKind.Ground => words.KindGround,
+        LogKind.Seed => words.KindSeed,
+        LogKind.Flight => words.KindFlight,
+        LogKind.Weather => words.KindWeather,
+        LogKind.Scouting => words.KindScouting,
+        LogKind.Told => words.KindTold,
+        LogKind.Plans => words.KindPlans,
+        LogKind.Notes => words.KindNotes,
+        LogKind.TakenBack => words.KindTakenBack,
+        LogKind.Newer => words.KindNewer,
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+}
