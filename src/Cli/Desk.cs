@@ -20,6 +20,10 @@ public static class Desk
             SheetsVerb.Create(edge),
             FarmVerb.Create(edge),
             ImportVerb.Create(edge),
+            ExportVerb.Create(edge),
+            BackupVerb.Create(edge),
+            RestoreVerb.Create(edge),
+            BookVerb.Create(edge),
         };
         var parsed = root.Parse(args, Plainly);
         if (parsed.Errors.Count > 0)

@@ -56,6 +56,9 @@ public sealed class JsonPen : IDisposable
         if (value) writer.WriteBoolean(key, value);
     }
 
+    /// <summary>A yes or a no, both written.</summary>
+    public void Yes(string key, bool value) => writer.WriteBoolean(key, value);
+
     /// <summary>A no that has to be written.</summary>
     public void No(string key) => writer.WriteBoolean(key, false);
 

@@ -14,4 +14,8 @@ public static class LogbookProblems
     public static ProblemKind NothingReplaced { get; } = new("LOG-003", ProblemWeight.Refuse,
         "it withdraws nothing. Name the mark that it takes back.",
         "no retira nada. Nombre la anotación que quita.");
+
+    public static ProblemKind UnknownWord { get; } = new("LOG-004", ProblemWeight.Warn,
+        "'{value}' is a word that this desk does not know; the mark is kept as it is, and not understood here. Update this desk to use it.",
+        "'{value}' es una palabra que este escritorio no conoce; la anotación se guarda tal cual, y aquí no se entiende. Actualice este escritorio para usarla.");
 }

@@ -6,7 +6,7 @@ using Watersown.Wording;
 namespace Watersown.Documents.Logbooks;
 
 /// <summary>
-/// From JSON to marks. A mark of a kind that this desk does not know is kept as it is; one that cannot be true is refused
+/// From JSON to marks. A mark of a kind, or with a word, that this desk does not know is kept as it is; one that cannot be true is refused
 /// with all that is wrong, and the others of the list stand.
 /// </summary>
 public static class MarkReading
@@ -65,18 +65,40 @@ public static class MarkReading
     /// <param name="path">Its place, for problems; empty for a mark that stands alone.</param>
     public static Outcome<Mark> Read(JsonElement element, string path)
     {
-        var kind = element.ValueKind == JsonValueKind.Object && element.TryGetProperty("kind", out var said) && said.ValueKind == JsonValueKind.String ? said.GetString()! : string.Empty;
+        var kind = KindOf(element);
         var form = FactForms.Find(kind);
-        var fact = FactForm.Need("fact", form?.Outline ?? new Outline.Thing("fact", []), "what it says");
-        ImmutableArray<Problem> problems = [.. OutlineCheck.Check(element, header with { Keys = [.. header.Keys, fact] }).Where(p => form is not null || !IsInside(p.Where))];
-        var facts = new JsonFacts(element);
-        problems = problems.AddRange(Names(facts, form));
+        var (facts, problems) = Check(element, form);
         if (kind.Length > 0 && form is null) problems = problems.Add(LogbookProblems.UnknownKind.At("kind", ("value", Say.Short(kind))));
+        // A newer desk may know a word for something that this one does not: the mark is kept as it is, and counts for nothing here.
+        var newer = form is not null && problems.Any(IsNewerWord) && problems.Where(p => p.Kind.Weight == ProblemWeight.Refuse).All(IsNewerWord);
+        if (newer) problems = [.. problems.Select(p => IsNewerWord(p) ? LogbookProblems.UnknownWord.At(p.Where, ("value", p.Facts["value"])) : p)];
         problems = [.. problems.Select(p => p with { Where = path.Length == 0 ? p.Where : path + "." + p.Where })];
         return problems.Any(p => p.Kind.Weight == ProblemWeight.Refuse)
             ? Outcome<Mark>.Refuse(problems)
-            : Outcome<Mark>.Of(Take(facts, form, kind), problems);
+            : Outcome<Mark>.Of(Take(facts, form, kind, understood: form is not null && !newer), problems);
     }
+
+    /// <summary>
+    /// Only who says it, when, and which mark it stands in for; what it says is left as written, whatever it is. For whoever
+    /// keeps marks and does not read them.
+    /// </summary>
+    public static Outcome<Mark> ReadHead(JsonElement element)
+    {
+        var (facts, problems) = Check(element, null);
+        return problems.Any(p => p.Kind.Weight == ProblemWeight.Refuse) ? Outcome<Mark>.Refuse(problems) : Outcome<Mark>.Of(Take(facts, null, KindOf(element), understood: false));
+    }
+
+    private static string KindOf(JsonElement element) =>
+        element.ValueKind == JsonValueKind.Object && element.TryGetProperty("kind", out var said) && said.ValueKind == JsonValueKind.String ? said.GetString()! : string.Empty;
+
+    private static (JsonFacts Facts, ImmutableArray<Problem> Problems) Check(JsonElement element, FactForm? form)
+    {
+        var fact = FactForm.Need("fact", form?.Outline ?? new Outline.Thing("fact", []), "what it says");
+        var facts = new JsonFacts(element);
+        return (facts, [.. OutlineCheck.Check(element, header with { Keys = [.. header.Keys, fact] }).Where(p => form is not null || !IsInside(p.Where)), .. Names(facts, form)]);
+    }
+
+    private static bool IsNewerWord(Problem problem) => problem.Kind == JsonProblems.NotAWord && IsInside(problem.Where);
 
     /// <summary>Nothing is known of the inside of a fact of an unknown kind.</summary>
     private static bool IsInside(string where) => where.StartsWith("fact.", StringComparison.Ordinal);
@@ -92,7 +114,7 @@ public static class MarkReading
     private static Problem? Misnamed(JsonFacts facts, string key, string where) =>
         facts.Text(key) is { } text && !MarkId.Holds(text) ? LogbookProblems.NotAName.At(where, ("value", Say.Short(text))) : null;
 
-    private static Mark Take(JsonFacts facts, FactForm? form, string kind)
+    private static Mark Take(JsonFacts facts, FactForm? form, string kind, bool understood)
     {
         var fact = facts.Thing("fact")!.Value;
         return new Mark
@@ -105,7 +127,7 @@ public static class MarkReading
             Sure = MarkWords.Sureness.Find(facts.Text("sure"))!.Value,
             Replaces = facts.Text("replaces") is { } other ? new MarkId(other) : null,
             Note = facts.Text("note"),
-            Fact = form?.Read(fact) ?? new UnknownFact(kind, fact.Element.GetRawText()),
+            Fact = understood ? form!.Read(fact) : new UnknownFact(kind, fact.Element.GetRawText()) { Field = form is null ? null : fact.Text("field") },
         };
     }
 }

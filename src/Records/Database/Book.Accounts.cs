@@ -44,8 +44,7 @@ public sealed partial class Book
     public Task<Account?> AccountAsync(string name, CancellationToken stop = default) => ReadAsync(connection => AccountAsync(connection, name), stop);
 
     /// <summary>All accounts, closed ones too, by name.</summary>
-    public Task<ImmutableArray<Account>> AccountsAsync(CancellationToken stop = default) => ReadAsync<ImmutableArray<Account>>(async connection =>
-        [.. (await connection.QueryAsync<AccountRow>(AccountColumns)).Select(r => r.Read()).OrderBy(a => a.Name, StringComparer.Ordinal)], stop);
+    public Task<ImmutableArray<Account>> AccountsAsync(CancellationToken stop = default) => ReadAsync(AccountsAsync, stop);
 
     /// <summary>A new password ends every session of the account.</summary>
     public Task<Outcome<Account>> SetPasswordAsync(string name, string? passwordHash, CancellationToken stop = default) => ChangeAsync(name, async (connection, account) =>
@@ -70,6 +69,9 @@ public sealed partial class Book
         await EndSessionsAsync(connection, name);
         return account with { Ended = now, PasswordHash = null };
     }, keepsOwner: false, stop);
+
+    internal static async Task<ImmutableArray<Account>> AccountsAsync(DbConnection connection) =>
+        [.. (await connection.QueryAsync<AccountRow>(AccountColumns)).Select(r => r.Read()).OrderBy(a => a.Name, StringComparer.Ordinal)];
 
     /// <summary>Changes an open account, unless the book would be left without an owner.</summary>
     private Task<Outcome<Account>> ChangeAsync(string name, Func<DbConnection, Account, Task<Account>> change, bool keepsOwner = true, CancellationToken stop = default) => WriteAsync(async connection =>

@@ -48,12 +48,14 @@ public sealed partial class Book
         var has = latest?.Version ?? 0;
         if (latest is not null && latest.Sha256 == sha256 && expectedVersion >= has - 1 && expectedVersion <= has) return Outcome<FarmVersion>.Of(latest.Read());
         if (has != expectedVersion) return Outcome<FarmVersion>.Refuse(BookProblems.FarmChanged.At("farm", ("value", Plain(expectedVersion)), ("limit", Plain(has))));
-        var row = new FarmRow(has + 1, now, who, why, sha256, text);
-        await connection.ExecuteAsync(
-            "INSERT INTO farms (version, saved, who, why, program, sha256, document) VALUES (@Version, @Saved, @Who, @Why, @Program, @Sha256, @Document)",
-            new { row.Version, row.Saved, row.Who, row.Why, Program, row.Sha256, row.Document });
-        return Outcome<FarmVersion>.Of(row.Read());
+        var farm = new FarmVersion(has + 1, now, who, why, Encoding.UTF8.GetBytes(text));
+        await InsertFarmAsync(connection, farm);
+        return Outcome<FarmVersion>.Of(farm);
     }
+
+    internal static Task<int> InsertFarmAsync(DbConnection connection, FarmVersion farm) => connection.ExecuteAsync(
+        "INSERT INTO farms (version, saved, who, why, program, sha256, document) VALUES (@Version, @Saved, @Who, @Why, @Program, @sha256, @document)",
+        new { farm.Version, farm.Saved, farm.Who, farm.Why, Program, sha256 = CanonicalJson.Digest(farm.Document.Span), document = Encoding.UTF8.GetString(farm.Document.Span) });
 
     private static Task<FarmRow?> LatestRowAsync(DbConnection connection) => connection.QueryFirstOrDefaultAsync<FarmRow>(FarmColumns + "ORDER BY version DESC LIMIT 1");
 

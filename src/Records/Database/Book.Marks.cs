@@ -22,6 +22,9 @@ public sealed record Appended(ImmutableArray<KeptId> Kept, ImmutableArray<Refuse
 /// <param name="Mark">What it is.</param>
 public sealed record KeptMark(long Seq, DateTimeOffset Received, string? Sender, StoredMark Mark);
 
+/// <summary>A mark on its way in, with when and through whom it comes or once came.</summary>
+internal sealed record IncomingMark(StoredMark Mark, DateTimeOffset Received, string? Sender);
+
 public sealed partial class Book
 {
     /// <summary>Few enough that either engine takes them as parameters of one question.</summary>
@@ -56,38 +59,51 @@ public sealed partial class Book
         return [.. rows.Select(r => new KeptMark(r.Seq, r.Received, r.Sender, StoredMark.Kept(r.Id, r.Happened, r.Entered, r.ToldBy, r.Device, r.Kind, r.Replaces, r.Body)))];
     }
 
-    /// <summary>The same inside a transaction that is open already.</summary>
-    internal async Task<Appended> AppendAsync(DbConnection connection, IReadOnlyList<StoredMark> marks, string? sender, DateTimeOffset now)
+    /// <summary>The same of marks that came in at different times, inside a transaction that is open already.</summary>
+    internal async Task<Appended> AppendAsync(DbConnection connection, IReadOnlyList<IncomingMark> marks)
+    {
+        var (keys, upto) = await PutAsync(connection, marks);
+        return Answer(marks, keys, upto);
+    }
+
+    /// <summary>Writes what the book does not have; for each mark, in order, what the book has under its name now.</summary>
+    private async Task<(List<MarkKey> Keys, long Upto)> PutAsync(DbConnection connection, IReadOnlyList<IncomingMark> marks)
     {
         var upto = await UptoAsync(connection);
         var known = await KnownAsync(connection, marks);
-        var (kept, refused, fresh) = (ImmutableArray.CreateBuilder<KeptId>(marks.Count), ImmutableArray.CreateBuilder<RefusedMark>(), new List<object>());
+        var (keys, fresh) = (new List<MarkKey>(marks.Count), new List<(IncomingMark, MarkKey)>());
         foreach (var mark in marks)
         {
-            var sha256 = mark.Sha256;
-            if (!known.TryGetValue(mark.Id, out var there))
+            if (!known.TryGetValue(mark.Mark.Id, out var there))
             {
-                known[mark.Id] = there = new MarkKey(mark.Id, ++upto, sha256);
-                fresh.Add(Row(mark, there, sender, now));
+                known[mark.Mark.Id] = there = new MarkKey(mark.Mark.Id, ++upto, mark.Mark.Sha256);
+                fresh.Add((mark, there));
             }
 
-            if (there.Sha256 == sha256) kept.Add(new KeptId(mark.Id, there.Seq));
-            else refused.Add(new RefusedMark(mark.Id, [BookProblems.MarkDiffers.At(mark.Id)]));
+            keys.Add(there);
         }
 
-        await connection.ExecuteAsync(
-            "INSERT INTO marks (seq, id, happened, entered, received, told_by, device, kind, replaces, sender, sha256, body) "
-            + "VALUES (@Seq, @Id, @Happened, @Entered, @now, @By, @Device, @Kind, @Replaces, @sender, @Sha256, @Body)", fresh);
+        await MarkRows.InsertAsync(connection, [.. fresh.Select(f => MarkRows.Row(f.Item1, f.Item2.Seq, f.Item2.Sha256))]);
+        return (keys, upto);
+    }
+
+    private static Appended Answer(IReadOnlyList<IncomingMark> marks, IReadOnlyList<MarkKey> keys, long upto)
+    {
+        var (kept, refused) = (ImmutableArray.CreateBuilder<KeptId>(marks.Count), ImmutableArray.CreateBuilder<RefusedMark>());
+        for (var i = 0; i < marks.Count; i++)
+        {
+            var id = marks[i].Mark.Id;
+            if (keys[i].Sha256 == marks[i].Mark.Sha256) kept.Add(new KeptId(id, keys[i].Seq));
+            else refused.Add(new RefusedMark(id, [BookProblems.MarkDiffers.At(id)]));
+        }
+
         return new Appended(kept.DrainToImmutable(), refused.DrainToImmutable(), upto);
     }
 
-    private static object Row(StoredMark mark, MarkKey key, string? sender, DateTimeOffset now) =>
-        new { key.Seq, mark.Id, mark.Happened, mark.Entered, now, mark.By, mark.Device, mark.Kind, mark.Replaces, sender, key.Sha256, mark.Body };
-
-    private async Task<Dictionary<string, MarkKey>> KnownAsync(DbConnection connection, IReadOnlyList<StoredMark> marks)
+    private async Task<Dictionary<string, MarkKey>> KnownAsync(DbConnection connection, IReadOnlyList<IncomingMark> marks)
     {
         var known = new Dictionary<string, MarkKey>(StringComparer.Ordinal);
-        foreach (var ids in marks.Select(m => m.Id).Chunk(IdsAtOnce))
+        foreach (var ids in marks.Select(m => m.Mark.Id).Chunk(IdsAtOnce))
         {
             foreach (var key in await connection.QueryAsync<MarkKey>("SELECT id, seq, sha256 FROM marks WHERE " + dialect.IdAmong, new { ids })) known[key.Id] = key;
         }
@@ -95,10 +111,19 @@ public sealed partial class Book
         return known;
     }
 
+    /// <summary>All that waited goes to the database together, and each gets its own answer.</summary>
     private Task<IReadOnlyList<Appended>> WriteSendsAsync(IReadOnlyList<MarkQueue.Send> sends) => WriteAsync<IReadOnlyList<Appended>>(async connection =>
     {
-        var (answers, now) = (new List<Appended>(sends.Count), time.GetUtcNow());
-        foreach (var send in sends) answers.Add(await AppendAsync(connection, send.Marks, send.Sender, now));
+        var now = time.GetUtcNow();
+        List<IncomingMark> all = [.. sends.SelectMany(s => s.Marks.Select(m => new IncomingMark(m, now, s.Sender)))];
+        var (keys, upto) = await PutAsync(connection, all);
+        var (answers, from) = (new List<Appended>(sends.Count), 0);
+        foreach (var send in sends)
+        {
+            answers.Add(Answer(all.GetRange(from, send.Marks.Count), keys.GetRange(from, send.Marks.Count), upto));
+            from += send.Marks.Count;
+        }
+
         return answers;
     });
 

@@ -29,8 +29,7 @@ public sealed partial class Book
     /// <param name="stop">Gives up.</param>
     public Task<long> NextPlanNumberAsync(long first = 1, CancellationToken stop = default) => ReadAsync(connection => NextPlanNumberAsync(connection, first), stop);
 
-    public Task<IssuedPlan?> PlanAsync(long number, CancellationToken stop = default) => ReadAsync(async connection =>
-        (await connection.QuerySingleOrDefaultAsync<PlanRow>(PlanColumns + "WHERE number = @number", new { number }))?.Read(), stop);
+    public Task<IssuedPlan?> PlanAsync(long number, CancellationToken stop = default) => ReadAsync(connection => PlanAsync(connection, number), stop);
 
     public Task<IssuedPlan?> LatestPlanAsync(CancellationToken stop = default) => ReadAsync(LatestPlanAsync, stop);
 
@@ -41,8 +40,12 @@ public sealed partial class Book
     internal static async Task<IssuedPlan?> LatestPlanAsync(DbConnection connection) =>
         (await connection.QueryFirstOrDefaultAsync<PlanRow>(PlanColumns + "ORDER BY number DESC LIMIT 1"))?.Read();
 
-    internal static async Task<ImmutableArray<IssuedPlan>> PlansAsync(DbConnection connection) =>
-        [.. (await connection.QueryAsync<PlanRow>(PlanColumns + "ORDER BY number")).Select(r => r.Read())];
+    internal static async Task<IssuedPlan?> PlanAsync(DbConnection connection, long number) =>
+        (await connection.QuerySingleOrDefaultAsync<PlanRow>(PlanColumns + "WHERE number = @number", new { number }))?.Read();
+
+    /// <summary>All plans, oldest first.</summary>
+    internal static async Task<ImmutableArray<PlanLine>> PlanLinesAsync(DbConnection connection) =>
+        [.. await connection.QueryAsync<PlanLine>("SELECT number, made, who, why, farm_version, marks_upto FROM plans ORDER BY number")];
 
     internal static async Task<Outcome<IssuedPlan>> SavePlanAsync(DbConnection connection, IssuedPlan plan)
     {

@@ -20,9 +20,11 @@ public sealed partial class Book : IAsyncDisposable
 
     private readonly MarkQueue queue;
 
-    private Book(Dialect dialect, TimeProvider time)
+    private readonly FileStream? hold;
+
+    private Book(Dialect dialect, TimeProvider time, FileStream? hold)
     {
-        (this.dialect, this.time) = (dialect, time);
+        (this.dialect, this.time, this.hold) = (dialect, time, hold);
         queue = new MarkQueue(WriteSendsAsync);
     }
 
@@ -56,17 +58,36 @@ public sealed partial class Book : IAsyncDisposable
             return Refuse(BookProblems.NotAConnection.At(called, ("value", fault.Message.TrimEnd('.'))));
         }
 
-        var problem = await FaultAsync(engine, called, clock, stop);
-        if (problem is null) return Own(engine, clock);
-        await engine.DisposeAsync();
+        var held = engine.File is { } file ? BookHold.Shared(file) : (File: null, InUse: false);
+        var problem = held.InUse ? BookProblems.BeingRestored.At(called) : await FaultAsync(engine, called, connection => Migrations.RunAsync(engine, connection, called, clock, stop), stop);
+        if (problem is null) return Own(engine, clock, held.File);
+        await CloseAsync(engine, held.File);
         return Refuse(problem);
     }
+
+    /// <summary>A file that is only looked at: nothing in it or beside it changes.</summary>
+    internal static async Task<Outcome<Book>> LookAsync(string path, CancellationToken stop)
+    {
+        MomentColumn.Register();
+        if (!System.IO.File.Exists(path)) return Refuse(FileProblems.NotThere.At(path));
+        var engine = Dialect.Looking(path);
+        var problem = await FaultAsync(engine, path, connection => Migrations.LookAsync(engine, connection, path, stop), stop);
+        if (problem is null) return Own(engine, TimeProvider.System, null);
+        await CloseAsync(engine, null);
+        return Refuse(problem);
+    }
+
+    /// <summary>The same, but makes none: a file that is not there is told.</summary>
+    public static Task<Outcome<Book>> OpenThereAsync(string connection, TimeProvider? time = null, CancellationToken stop = default) =>
+        !string.IsNullOrEmpty(connection) && !Dialect.IsServer(connection) && !System.IO.File.Exists(connection)
+            ? Task.FromResult(Refuse(FileProblems.NotThere.At(connection)))
+            : OpenAsync(connection, time, stop);
 
     /// <summary>Writes what waits, then closes.</summary>
     public async ValueTask DisposeAsync()
     {
         await queue.DisposeAsync();
-        await dialect.DisposeAsync();
+        await CloseAsync(dialect, hold);
         writing.Dispose();
     }
 
@@ -109,14 +130,20 @@ public sealed partial class Book : IAsyncDisposable
     }
 
     [SuppressMessage("Reliability", "CA2000", Justification = "Whoever opens a book closes it.")]
-    private static Outcome<Book> Own(Dialect engine, TimeProvider clock) => Outcome<Book>.Of(new Book(engine, clock));
+    private static Outcome<Book> Own(Dialect engine, TimeProvider clock, FileStream? hold) => Outcome<Book>.Of(new Book(engine, clock, hold));
 
-    private static async Task<Problem?> FaultAsync(Dialect dialect, string where, TimeProvider time, CancellationToken stop)
+    private static async ValueTask CloseAsync(Dialect engine, FileStream? hold)
+    {
+        await engine.DisposeAsync();
+        if (hold is not null) await hold.DisposeAsync();
+    }
+
+    private static async Task<Problem?> FaultAsync(Dialect dialect, string where, Func<DbConnection, Task<Problem?>> look, CancellationToken stop)
     {
         try
         {
             await using var connection = await dialect.OpenAsync(stop);
-            return await Migrations.RunAsync(dialect, connection, where, time, stop);
+            return await look(connection);
         }
         catch (DbException failure) when (dialect.Blames(failure) is { } kind)
         {

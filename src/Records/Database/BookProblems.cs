@@ -23,6 +23,10 @@ public static class BookProblems
         "this is neither the path of a file nor a connection text: {value}. Give a path, or a text such as Host=…;Database=…;Username=….",
         "esto no es la ruta de un archivo ni un texto de conexión: {value}. Dé una ruta, o un texto como Host=…;Database=…;Username=….");
 
+    public static ProblemKind BeingRestored { get; } = new("BOOK-006", ProblemWeight.Refuse,
+        "another program is putting a copy in the place of this book. Wait until it is done, then open it.",
+        "otro programa está poniendo una copia en el lugar de este libro. Espere a que termine y ábralo.");
+
     public static ProblemKind MarkLacks { get; } = new("BOOK-010", ProblemWeight.Refuse,
         "the mark needs {value} here. Send it again with that.",
         "la anotación necesita {value} aquí. Envíela otra vez con eso.");

@@ -23,9 +23,22 @@ internal abstract class Dialect : IAsyncDisposable
     /// <summary>Holds where an id is one of @ids.</summary>
     public abstract string IdAmong { get; }
 
+    /// <summary>Asks the engine whether its file is sound, and soon; none where there is no file. The answer is <c>ok</c>.</summary>
+    public virtual string? QuickCheck => null;
+
+    /// <summary>The same, whatever time it takes.</summary>
+    public virtual string? WholeCheck => null;
+
     /// <summary>The engine that a text names: a server by its host; everything else is the path of a file.</summary>
     /// <exception cref="ArgumentException">It is neither.</exception>
-    public static Dialect Of(string connection) => IsServer(connection) ? new Postgres(connection) : new Sqlite(connection);
+    public static Dialect Of(string connection) => IsServer(connection) ? new Postgres(connection) : new Sqlite(connection, looksOnly: false);
+
+    /// <summary>A file that is only looked at, and stays as it is to the last byte.</summary>
+    public static Dialect Looking(string path) => new Sqlite(path, looksOnly: true);
+
+    /// <summary>What the database of a server is called, in letters that every disk takes.</summary>
+    public static string NameOf(string connection) =>
+        new([.. (new NpgsqlConnectionStringBuilder(connection).Database ?? "farm").Select(c => char.IsAsciiLetterOrDigit(c) || c is '_' ? c : '-').Take(40)]);
 
     public static bool IsServer(string connection) => connection.Contains("Host=", StringComparison.OrdinalIgnoreCase);
 
@@ -42,15 +55,24 @@ internal abstract class Dialect : IAsyncDisposable
 
     public abstract ValueTask DisposeAsync();
 
-    private sealed class Sqlite(string path) : Dialect
+    private sealed class Sqlite(string path, bool looksOnly) : Dialect
     {
-        private readonly string text = new SqliteConnectionStringBuilder { DataSource = Path.GetFullPath(path), ForeignKeys = true, DefaultTimeout = 30 }.ToString();
+        private readonly string text = new SqliteConnectionStringBuilder
+        {
+            DataSource = Path.GetFullPath(path),
+            ForeignKeys = true,
+            DefaultTimeout = 30,
+            Mode = looksOnly ? SqliteOpenMode.ReadOnly : SqliteOpenMode.ReadWriteCreate,
+            Pooling = !looksOnly,
+        }.ToString();
 
         public override string Name => "SQLite";
         public override string? File { get; } = Path.GetFullPath(path);
         public override string CountTables => "SELECT COUNT(*) FROM sqlite_master WHERE type = 'table'";
         public override string AndTableNamed => " AND name = @name";
         public override string IdAmong => "id IN @ids";
+        public override string QuickCheck => "PRAGMA quick_check(1)";
+        public override string WholeCheck => "PRAGMA integrity_check(1)";
 
         public override ProblemKind? Blames(DbException failure) => failure is not SqliteException fault ? null : fault.SqliteErrorCode switch
         {
@@ -64,6 +86,7 @@ internal abstract class Dialect : IAsyncDisposable
         {
             var connection = new SqliteConnection(text);
             await connection.OpenAsync(stop);
+            if (looksOnly) return connection;
             // FULL: the log is on disk before a commit returns, so that a power cut loses nothing that was acknowledged.
             await connection.ExecuteAsync("PRAGMA busy_timeout = 20000; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA secure_delete = ON");
             return connection;

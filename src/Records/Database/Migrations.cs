@@ -13,6 +13,8 @@ internal static class Migrations
 {
     private const string Folder = "Watersown.Records.Database.migrations.";
 
+    private const string Number = "SELECT COALESCE(MAX(number), 0) FROM schema_versions";
+
     /// <summary>The forms that this program knows, oldest first.</summary>
     public static ImmutableArray<(long Number, string Name, string Sql)> Known { get; } = Read();
 
@@ -22,6 +24,23 @@ internal static class Migrations
     public static async Task<Problem?> RunAsync(Dialect dialect, DbConnection connection, string where, TimeProvider time, CancellationToken stop)
     {
         await using var transaction = await dialect.BeginWriteAsync(connection, stop);
+        var problem = await BringAsync(dialect, connection, where, time);
+        if (problem is null) await transaction.CommitAsync(stop);
+        return problem;
+    }
+
+    /// <summary>What is wrong with a book that is only looked at.</summary>
+    public static async Task<Problem?> LookAsync(Dialect dialect, DbConnection connection, string where, CancellationToken stop)
+    {
+        await using var transaction = await dialect.BeginReadAsync(connection, stop);
+        if (await connection.ExecuteScalarAsync<long>(dialect.CountTables + dialect.AndTableNamed, new { name = "schema_versions" }) == 0) return BookProblems.NotABook.At(where);
+        var number = await connection.ExecuteScalarAsync<long>(Number);
+        return number > Newest ? BookProblems.NewerSchema.At(where, ("value", Plain(number)), ("limit", Plain(Newest))) : null;
+    }
+
+    /// <summary>The same inside a transaction that is open already.</summary>
+    public static async Task<Problem?> BringAsync(Dialect dialect, DbConnection connection, string where, TimeProvider time)
+    {
         var number = await NumberAsync(dialect, connection);
         if (number is null) return BookProblems.NotABook.At(where);
         if (number > Newest) return BookProblems.NewerSchema.At(where, ("value", Plain(number.Value)), ("limit", Plain(Newest)));
@@ -33,13 +52,12 @@ internal static class Migrations
                 new { next, name, now = time.GetUtcNow(), program = Book.Program });
         }
 
-        // A book that is restored or joined with another gets a new name, so that a phone knows that numbers it was told no longer hold.
+        // A book that is restored from a copy gets a new name, so that a phone knows that numbers it was told no longer hold.
         if (number == 0)
         {
             await connection.ExecuteAsync("INSERT INTO settings (name, setting) VALUES (@name, @setting)", new { name = Book.IdentitySetting, setting = Tokens.NewId() });
         }
 
-        await transaction.CommitAsync(stop);
         return null;
     }
 
@@ -50,7 +68,7 @@ internal static class Migrations
         if (tables > 0)
         {
             var ours = await connection.ExecuteScalarAsync<long>(dialect.CountTables + dialect.AndTableNamed, new { name = "schema_versions" });
-            return ours == 0 ? null : await connection.ExecuteScalarAsync<long>("SELECT COALESCE(MAX(number), 0) FROM schema_versions");
+            return ours == 0 ? null : await connection.ExecuteScalarAsync<long>(Number);
         }
 
         await connection.ExecuteAsync("CREATE TABLE schema_versions (number BIGINT NOT NULL PRIMARY KEY, name TEXT NOT NULL, applied TEXT NOT NULL, program TEXT NOT NULL)");

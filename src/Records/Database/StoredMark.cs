@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using Watersown.Documents.Json;
+using Watersown.Documents.Logbooks;
+using Watersown.Season;
 
 namespace Watersown.Records.Database;
 
@@ -47,18 +49,25 @@ public sealed record StoredMark
     /// <summary>The same of a document that is read already.</summary>
     public static Outcome<StoredMark> Read(JsonElement root)
     {
-        if (root.ValueKind != JsonValueKind.Object) return Outcome<StoredMark>.Refuse(Lacks(string.Empty, "an object", "un objeto"));
+        var head = MarkReading.ReadHead(root);
+        return head.HasValue ? Of(root, head.Value) : Outcome<StoredMark>.Refuse(head.Problems);
+    }
+
+    /// <summary>A mark that was read already, with the document it was read from.</summary>
+    /// <param name="root">The document, which is what is kept.</param>
+    /// <param name="mark">What was read from it.</param>
+    public static Outcome<StoredMark> Of(JsonElement root, Mark mark)
+    {
         var problems = new List<Problem>();
-        var id = Text(root, "id", BookLimits.IsMarkId, "32 lower-case hexadecimal digits", "32 cifras hexadecimales minúsculas", problems);
-        var by = Text(root, "by", BookLimits.IsName, "a name", "un nombre", problems);
-        var device = Text(root, "device", BookLimits.IsName, "a name", "un nombre", problems);
-        var kind = Text(root, "kind", BookLimits.IsKind, "a kind such as check-water", "una clase como check-water", problems);
-        var replaces = Has(root, "replaces") ? Text(root, "replaces", BookLimits.IsMarkId, "32 lower-case hexadecimal digits", "32 cifras hexadecimales minúsculas", problems) : null;
-        var (happened, entered) = (Moment(root, "happened", problems), Moment(root, "entered", problems));
+        var kind = root.GetProperty("kind").GetString();
+        if (!BookLimits.IsName(mark.By)) problems.Add(Lacks("by", "a name of at most 100 letters", "un nombre de 100 letras como máximo"));
+        if (!BookLimits.IsName(mark.Device)) problems.Add(Lacks("device", "a name of at most 100 letters", "un nombre de 100 letras como máximo"));
+        if (!BookLimits.IsKind(kind)) problems.Add(Lacks("kind", "a kind such as check-water", "una clase como check-water"));
         var body = CanonicalJson.Write(root);
-        if (body.Length > BookLimits.MarkBytesMost) problems.Add(BookProblems.MarkTooLarge.At(id, ("value", Kilobytes(body.Length)), ("limit", Kilobytes(BookLimits.MarkBytesMost))));
-        if (problems.Count > 0) return Outcome<StoredMark>.Refuse(problems);
-        return Outcome<StoredMark>.Of(new() { Id = id, Happened = happened, Entered = entered, By = by, Device = device, Kind = kind, Replaces = replaces, Body = body });
+        if (body.Length > BookLimits.MarkBytesMost) problems.Add(BookProblems.MarkTooLarge.At(mark.Id.Text, ("value", Kilobytes(body.Length)), ("limit", Kilobytes(BookLimits.MarkBytesMost))));
+        return problems.Count > 0
+            ? Outcome<StoredMark>.Refuse(problems)
+            : Outcome<StoredMark>.Of(new() { Id = mark.Id.Text, Happened = mark.Happened, Entered = mark.Entered, By = mark.By, Device = mark.Device, Kind = kind!, Replaces = mark.Replaces?.Text, Body = body });
     }
 
     /// <summary>From the columns of the book, which were checked on the way in.</summary>
@@ -73,26 +82,6 @@ public sealed record StoredMark
         Replaces = replaces,
         Body = body,
     };
-
-    private static bool Has(JsonElement root, string key) => root.TryGetProperty(key, out var found) && found.ValueKind != JsonValueKind.Null;
-
-    private static string Text(JsonElement root, string key, Func<string?, bool> fits, string english, string spanish, List<Problem> problems)
-    {
-        var text = root.TryGetProperty(key, out var found) && found.ValueKind == JsonValueKind.String ? found.GetString() : null;
-        if (!fits(text)) problems.Add(Lacks(key, english, spanish));
-        return text ?? string.Empty;
-    }
-
-    private static DateTimeOffset Moment(JsonElement root, string key, List<Problem> problems)
-    {
-        // The offset must stand there: without it the machine's own would be taken.
-        if (root.TryGetProperty(key, out var found) && found.ValueKind == JsonValueKind.String && found.GetString() is { Length: >= 17 and <= 40 } text
-            && (text.EndsWith('Z') || text[^6] is '+' or '-')
-            && DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment))
-            return moment;
-        problems.Add(Lacks(key, "a moment such as 2026-05-08T04:50:00-07:00", "un momento como 2026-05-08T04:50:00-07:00"));
-        return default;
-    }
 
     private static Problem Lacks(string where, string english, string spanish) => BookProblems.MarkLacks.At(where, ("value", english), ("value:es", spanish));
 

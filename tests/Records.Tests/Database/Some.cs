@@ -14,7 +14,7 @@ internal static class Some
     public static ImmutableArray<StoredMark> Marks(int from, int count) => [.. Enumerable.Range(from, count).Select(n => Mark(n))];
 
     public static byte[] Json(int number, string note = "ck 5 wet", string device = "phone of Ada") => Encoding.UTF8.GetBytes(
-        $$"""{ "id": "{{Id(number)}}", "happened": "2026-05-08T04:50:00-07:00", "entered": "2026-05-08T04:51:30-07:00", "by": "Ada", "device": "{{device}}", "kind": "note", "text": "{{note}}" }""");
+        $$"""{ "id": "{{Id(number)}}", "happened": "2026-05-08T04:50:00-07:00", "entered": "2026-05-08T04:51:30-07:00", "by": "Ada", "device": "{{device}}", "sure": "told", "kind": "note", "fact": { "text": "{{note}}" } }""");
 
     public static byte[] Photo(int size = 400, byte fill = 7)
     {

@@ -9,11 +9,11 @@ public sealed class StoredMarkTests
     [Fact]
     public void A_mark_of_a_kind_nobody_knows_is_read_whole()
     {
-        var mark = Read("""{"id":"0123456789abcdef0123456789abcdef","kind":"moon-phase","by":"Ada","device":"d","happened":"2026-05-08T04:50:00.5-07:00","entered":"2026-05-08T12:00Z","new":{"z":1.50,"a":[true,null]},"replaces":null}""").Value;
+        var mark = Read("""{"id":"0123456789abcdef0123456789abcdef","kind":"moon-phase","by":"Ada","device":"d","happened":"2026-05-08T04:50:00.5-07:00","entered":"2026-05-08T12:00:00Z","sure":"told","fact":{"z":1.50,"a":[true,null]},"new":7}""").Value;
         Assert.Equal("moon-phase", mark.Kind);
         Assert.Null(mark.Replaces);
         Assert.Equal(new DateTimeOffset(2026, 5, 8, 11, 50, 0, 500, TimeSpan.Zero), mark.Happened);
-        Assert.Equal("""{"by":"Ada","device":"d","entered":"2026-05-08T12:00Z","happened":"2026-05-08T04:50:00.5-07:00","id":"0123456789abcdef0123456789abcdef","kind":"moon-phase","new":{"a":[true,null],"z":1.50},"replaces":null}""", mark.Body);
+        Assert.Equal("""{"by":"Ada","device":"d","entered":"2026-05-08T12:00:00Z","fact":{"a":[true,null],"z":1.50},"happened":"2026-05-08T04:50:00.5-07:00","id":"0123456789abcdef0123456789abcdef","kind":"moon-phase","new":7,"sure":"told"}""", mark.Body);
         Assert.Equal(mark, Read(mark.Body).Value);
     }
 
@@ -21,9 +21,15 @@ public sealed class StoredMarkTests
     public void Everything_that_is_missing_is_said_at_once()
     {
         var read = Read("""{"id":"ABC","kind":"No Kind","happened":"2026-05-08T04:50:00","replaces":7}""");
-        Assert.Equal(["id", "by", "device", "kind", "replaces", "happened", "entered"], read.Problems.Select(p => p.Where));
-        Assert.All(read.Problems, p => Assert.Equal(BookProblems.MarkLacks, p.Kind));
-        Assert.Equal(BookProblems.MarkLacks, Assert.Single(Read("[]").Problems).Kind);
+        Assert.Equal(["by", "device", "entered", "fact", "happened", "id", "replaces", "sure"], read.Refusals.Select(p => p.Where).Distinct().Order(StringComparer.Ordinal));
+        Assert.True(Read("[]").IsRefused);
+    }
+
+    [Fact]
+    public void What_the_book_has_no_room_for_is_said_at_its_place()
+    {
+        var good = Encoding.UTF8.GetString(Some.Json(1));
+        Assert.Equal([("by", BookProblems.MarkLacks), ("kind", BookProblems.MarkLacks)], Read(good.Replace("Ada\", \"device", new string('q', 101) + "\", \"device", StringComparison.Ordinal).Replace("\"note\"", "\"No Kind\"", StringComparison.Ordinal)).Problems.Select(p => (p.Where, p.Kind)));
     }
 
     [Fact]
