@@ -12,8 +12,9 @@ public sealed partial class Desk
         var answer = await host.AskAsync("api/changes?after=" + Written(upto));
         if (answer.State != LineState.Reached) return answer.State;
         if (HostWords.Changes(answer.Body) is not { } changes) return LineState.NoAnswer;
-        // A host that counts lower than it did has been restored from a copy: everything is asked for and told anew.
-        if (changes.Upto < upto || changes.FarmVersion != farmVersion || changes.PlanNumber != planNumber) return await FetchAllAsync();
+        // A book of another name, or that counts lower than it did, has been restored from a copy: everything is asked for and told anew.
+        Copies = changes.Copies ?? Copies;
+        if ((changes.Book is { } heard && heard != bookName) || changes.Upto < upto || changes.FarmVersion != farmVersion || changes.PlanNumber != planNumber) return await FetchAllAsync();
         await HearMarksAsync(changes.Marks);
         upto = changes.Upto;
         await HeardHostAsync((Papers.Upto, Written(upto)));
@@ -28,11 +29,14 @@ public sealed partial class Desk
         if (HostWords.Desk(answer.Body) is not { } desk) return LineState.NoAnswer;
         host.Token = desk.Token ?? host.Token;
         await SendAnewAsync(desk);
+        Copies = desk.Copies ?? Copies;
+        await device.KeepPapersAsync((Papers.Tiles, desk.Tiles));
         await HearMarksAsync(desk.Marks);
         SetClock(desk.Now);
         await HeardHostAsync(
             (Papers.Farm, desk.Farm), (Papers.FarmVersion, Written(desk.FarmVersion)), (Papers.Plan, desk.Plan), (Papers.PlanNumber, Written(desk.PlanNumber)),
-            (Papers.Upto, Written(desk.Upto)), (Papers.Name, desk.Name), (Papers.Role, desk.Role), (Papers.Skew, Written(skew.TotalSeconds)));
+            (Papers.Upto, Written(desk.Upto)), (Papers.Name, desk.Name), (Papers.Role, desk.Role), (Papers.Book, desk.Book), (Papers.Skew, Written(skew.TotalSeconds)));
+        if (desk.Plan is { } whole) await device.KeepPapersAsync(KeptPlans.Read(await device.PaperAsync(Papers.KeptPlans)).With(desk.PlanNumber, whole));
         await ReadPapersAsync();
         await device.TellTabsAsync("papers");
         Fold();
@@ -42,7 +46,7 @@ public sealed partial class Desk
     /// <summary>A host restored from an older copy may lack marks that it once had: they are sent again, which doubles nothing.</summary>
     private async Task SendAnewAsync(DeskAnswer desk)
     {
-        if (desk.Upto >= upto) return;
+        if (desk.Upto >= upto && (desk.Book ?? bookName) == bookName) return;
         var there = desk.Marks.Select(m => m.Id).ToHashSet(StringComparer.Ordinal);
         ImmutableArray<KeptMark> lost = [.. kept.Values.Where(m => m.State == SendState.Sent && !there.Contains(m.Id)).Select(m => m with { State = SendState.Unsent })];
         if (lost.IsEmpty) return;

@@ -34,7 +34,8 @@ public sealed partial class Desk
         await device.KeepMarksAsync([keeping]);
         kept = kept.SetItem(keeping.Id, keeping);
         read[keeping.Id] = checkedMark.Value;
-        lastKept = fact is Withdrawn ? null : new JustKept(checkedMark.Value, options?.Said ?? string.Empty);
+        // A mark taken back by "undo" is not offered once more; one taken back in the logbook is.
+        lastKept = options is { PageUndoes: true } || (fact is Withdrawn && options?.Said is null) ? null : new JustKept(checkedMark.Value, options?.Said ?? string.Empty);
         Fold();
         Accepted?.Invoke();
         Changed?.Invoke();
@@ -46,6 +47,28 @@ public sealed partial class Desk
     /// <summary>Takes a mark back. Both stay in the logbook.</summary>
     public Task<Outcome<Mark>> UndoAsync(MarkId mark) => MarkAsync(new Withdrawn(), new MarkOptions { Replaces = mark });
 
+    /// <summary>Marks that are on this device only, as far as is known.</summary>
+    public IReadOnlySet<MarkId> UnsentMarks
+    {
+        get
+        {
+            // Asked for by every page drawn, and the same until a mark is kept or settled.
+            if (!ReferenceEquals(unsent.Of, kept)) unsent = (kept, kept.Values.Where(m => m.State == SendState.Unsent).Select(m => new MarkId(m.Id)).ToHashSet());
+            return unsent.Marks;
+        }
+    }
+
+    private (ImmutableDictionary<string, KeptMark>? Of, HashSet<MarkId> Marks) unsent = (null, []);
+
+    /// <summary>A kept mark as read; nothing where this desk cannot read it.</summary>
+    public Mark? AsRead(KeptMark mark) => read.GetValueOrDefault(mark.Id);
+
+    /// <summary>This person puts down marks here.</summary>
+    public bool MayMark => Role is not "reader";
+
+    /// <summary>This person may correct a mark or take it back: crew only their own, as the host has it.</summary>
+    public bool MayChange(Mark mark) => MayMark && mark.Fact is not PlanIssued && (Role is not "crew" || mark.By == Me);
+
     private Mark Made(MarkFact fact, MarkOptions options)
     {
         var now = Whole(Now);
@@ -54,7 +77,7 @@ public sealed partial class Desk
             Id = MarkNames.New(),
             Happened = options.Happened is { } happened ? Whole(happened) : now,
             Entered = now,
-            By = Me,
+            By = string.IsNullOrWhiteSpace(options.By) ? Me : options.By.Trim(),
             Device = DeviceName,
             Sure = options.Sure,
             Replaces = options.Replaces,

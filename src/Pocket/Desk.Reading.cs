@@ -19,6 +19,7 @@ public sealed partial class Desk
     private Telling? telling;
     private TimeSpan skew;
     private string? name;
+    private string? bookName;
     private int farmVersion;
     private int planNumber;
     private long upto;
@@ -27,7 +28,37 @@ public sealed partial class Desk
     private ImmutableDictionary<string, KeptMark> kept = ImmutableDictionary<string, KeptMark>.Empty;
 
     /// <summary>The same as read, once each.</summary>
-    private Dictionary<string, Mark> read = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Mark> read = new(StringComparer.Ordinal);
+
+    /// <summary>How far the device's marks have been read; below 0 before the first time.</summary>
+    private long turn = -1;
+
+    private Logbook log = Logbook.Empty;
+
+    /// <summary>The marks that the logbook was last made of.</summary>
+    private ImmutableDictionary<string, KeptMark>? logged;
+
+    /// <summary>The farm document as last heard; none before one was.</summary>
+    public string? FarmText => farmText;
+
+    /// <summary>Its version; 0 before one was heard.</summary>
+    public int FarmVersion => farmVersion;
+
+    /// <summary>The time zone that this device lives by, as IANA names it.</summary>
+    public string Zone => TimeZoneInfo.TryConvertWindowsIdToIanaId(clock.LocalTimeZone.Id, out var iana) ? iana : clock.LocalTimeZone.Id;
+
+    /// <summary>A list that was pasted and is no farm yet.</summary>
+    public Task<string?> DraftListAsync() => device.PaperAsync(Papers.List);
+
+    /// <summary>Keeps a pasted list until it is a farm; with nothing it is let go.</summary>
+    public Task KeepDraftListAsync(string? text) => device.KeepPapersAsync((Papers.List, text));
+
+    /// <summary>Asks the host for everything anew, after the farm was saved there.</summary>
+    public async Task FetchAnewAsync()
+    {
+        Line = await FetchAllAsync();
+        Changed?.Invoke();
+    }
 
     private async Task ReadPapersAsync()
     {
@@ -37,9 +68,12 @@ public sealed partial class Desk
         upto = (long)await NumberAsync(Papers.Upto);
         skew = TimeSpan.FromSeconds(await NumberAsync(Papers.Skew));
         (name, Role) = (await device.PaperAsync(Papers.Name), await device.PaperAsync(Papers.Role));
+        bookName = await device.PaperAsync(Papers.Book);
+        Tiles = await device.PaperAsync(Papers.Tiles);
         HostHeard = await device.PaperAsync(Papers.Heard) is { } heard ? DateTimeOffset.Parse(heard, CultureInfo.InvariantCulture) : null;
         if (farm != farmText) Lay(farm);
         if (plan != planText || planAsMade is null) (planText, planAsMade) = (plan, null);
+        await ReadTakenAsync();
     }
 
     private async Task<double> NumberAsync(string paper) =>
@@ -57,10 +91,12 @@ public sealed partial class Desk
 
     private async Task ReadMarksAsync()
     {
-        var marks = await device.MarksAsync();
+        var news = await device.MarksAsync(turn);
+        turn = Math.Max(turn, news.Turn);
+        if (news.Marks.IsEmpty) return;
         // Nothing is ever taken off the device, so that a mark kept while this was read is not lost from the page.
-        kept = kept.SetItems(marks.Select(m => KeyValuePair.Create(m.Id, m)));
-        foreach (var mark in marks) Take(mark);
+        kept = kept.SetItems(news.Marks.Select(m => KeyValuePair.Create(m.Id, m)));
+        foreach (var mark in news.Marks) Take(mark);
     }
 
     private void Take(KeptMark mark)
@@ -76,10 +112,26 @@ public sealed partial class Desk
         telling = null;
         if (ground is null) return;
         var shown = Settings.Units is { } units ? ground with { Farm = ground.Farm with { Units = units } } : ground;
-        var log = Logbook.Empty.With(kept.Values.Where(m => m.State is SendState.Unsent or SendState.Sent).Select(m => read.GetValueOrDefault(m.Id)).OfType<Mark>());
+        TakeLog();
         Book = SeasonFold.Fold(shown, log, Now);
-        planAsMade ??= ReadPlan(Book.State);
+        if (planAsMade is null)
+        {
+            planAsMade = ReadPlan(Book.State);
+            ReadTaken(Book.State);
+        }
+
         Plan = planAsMade is null ? null : planAsMade with { State = Book.State };
+    }
+
+    /// <summary>The logbook of every mark that the host has or may get; only what is new is laid to it.</summary>
+    private void TakeLog()
+    {
+        if (ReferenceEquals(logged, kept)) return;
+        logged = kept;
+        var counted = kept.Values.Where(m => m.State is SendState.Unsent or SendState.Sent).Select(m => read.GetValueOrDefault(m.Id)).OfType<Mark>().ToList();
+        // One that the host refused counts no more: the logbook is made anew.
+        log = (counted.Count < log.Count ? Logbook.Empty : log).With(counted.Where(m => counted.Count < log.Count || !log.Has(m.Id)));
+        if (log.Count != counted.Count) log = Logbook.Empty.With(counted);
     }
 
     private SeasonPlan? ReadPlan(SeasonState state)

@@ -22,7 +22,7 @@ public sealed partial class Desk
     private long round;
 
     /// <summary>Marks and pictures that are on this device only, as far as is known.</summary>
-    public int Unsent => kept.Values.Count(m => m.State == SendState.Unsent) + photosUnsent;
+    public int Unsent => UnsentMarks.Count + photosUnsent;
 
     private int photosUnsent;
 

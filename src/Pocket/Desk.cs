@@ -64,6 +64,9 @@ public sealed partial class Desk : IDisposable
     /// <summary>What the host lets this person do; none where no host has said.</summary>
     public string? Role { get; private set; }
 
+    /// <summary>Where map tiles come from, where the farm has set a source; nothing is asked of anybody otherwise.</summary>
+    public string? Tiles { get; private set; }
+
     /// <summary>Name of this device, made at random.</summary>
     public string DeviceName { get; private set; } = string.Empty;
 

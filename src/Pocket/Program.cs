@@ -11,6 +11,7 @@ builder.RootComponents.Add<App>("#desk");
 builder.RootComponents.Add<HeadOutlet>("head::after");
 // What goes wrong on the line is said on the page; the console is for what is broken.
 builder.Logging.AddFilter("System.Net.Http", LogLevel.Warning);
+builder.Services.AddSingleton<EdgeLine>().AddSingleton<FarmLine>();
 
 IDevice? device = null;
 IJSObjectReference? script = null;
@@ -19,7 +20,9 @@ builder.Services.AddSingleton(_ => new Browser(script!));
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton(_ => new HostLine(new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) }));
 builder.Services.AddSingleton<LinkLine>();
+builder.Services.AddSingleton<PlanLine>();
 builder.Services.AddSingleton<Desk>();
+builder.Services.AddSingleton<Watersown.Pocket.Season.PlanLibrary>();
 
 var app = builder.Build();
 script = await app.Services.GetRequiredService<IJSRuntime>().InvokeAsync<IJSObjectReference>("import", "./script/device.js");

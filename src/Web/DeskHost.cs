@@ -46,11 +46,12 @@ public static class DeskHost
 
     private static void AddParts(IServiceCollection parts, Book book, DeskOptions options, DeskClock clock)
     {
-        parts.AddRouting();
+        parts.AddRouting().AddSingleton<EdgeFileEndpoints>();
         parts.AddSingleton(book).AddSingleton(options).AddSingleton(clock).AddSingleton<TimeProvider>(clock);
         parts.AddSingleton<Bell>().AddSingleton<LiveSeason>().AddSingleton<RateLimits>().AddSingleton<Ceremonies>().AddSingleton<HostGuard>().AddSingleton<Door>().AddSingleton<PageFiles>();
         parts.AddSingleton<PlanRunner>().AddHostedService(p => p.GetRequiredService<PlanRunner>());
-        parts.AddSingleton<MarkDoor>().AddSingleton<DeskEndpoints>().AddSingleton<MarkEndpoints>().AddSingleton<PhotoEndpoints>().AddSingleton<PlanEndpoints>().AddSingleton<FarmEndpoints>().AddSingleton<LinkEndpoints>().AddSingleton<TextEndpoints>();
+        parts.AddSingleton<DailyCopies>().AddHostedService(p => p.GetRequiredService<DailyCopies>());
+        parts.AddSingleton<MarkDoor>().AddSingleton<DeskEndpoints>().AddSingleton<MarkEndpoints>().AddSingleton<PhotoEndpoints>().AddSingleton<PlanEndpoints>().AddSingleton<FarmEndpoints>().AddSingleton<WholeFarmEndpoints>().AddSingleton<CopyEndpoints>().AddSingleton<LinkEndpoints>().AddSingleton<TextEndpoints>();
         parts.AddSingleton<SignInEndpoints>().AddSingleton<PasskeyEndpoints>().AddSingleton<AccountEndpoints>();
     }
 
@@ -63,7 +64,7 @@ public static class DeskHost
             app.UseForwardedHeaders(new ForwardedHeadersOptions { ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto, ForwardLimit = 1 });
         }
 
-        app.Use(next => context => FailureEdge.RunAsync(context, next, log));
+        app.Use(next => context => FailureEdge.RunAsync(context, next, log, app.Lifetime.ApplicationStopping));
         app.UseRouting();
         var door = app.Services.GetRequiredService<Door>();
         app.Use(next => context => door.RunAsync(context, next));
@@ -73,6 +74,7 @@ public static class DeskHost
     {
         var parts = app.Services;
         app.MapGet("/health", HealthAsync).WithMetadata(Access.Anyone);
+        parts.GetRequiredService<EdgeFileEndpoints>().Map(app);
         parts.GetRequiredService<SignInEndpoints>().Map(app);
         parts.GetRequiredService<PasskeyEndpoints>().Map(app);
         parts.GetRequiredService<AccountEndpoints>().Map(app);
@@ -81,6 +83,8 @@ public static class DeskHost
         parts.GetRequiredService<PhotoEndpoints>().Map(app);
         parts.GetRequiredService<PlanEndpoints>().Map(app);
         parts.GetRequiredService<FarmEndpoints>().Map(app);
+        parts.GetRequiredService<WholeFarmEndpoints>().Map(app);
+        parts.GetRequiredService<CopyEndpoints>().Map(app);
         parts.GetRequiredService<LinkEndpoints>().Map(app);
         parts.GetRequiredService<TextEndpoints>().Map(app);
         parts.GetRequiredService<PageFiles>().Map(app);

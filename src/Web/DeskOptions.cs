@@ -48,6 +48,9 @@ public sealed record DeskOptions
     /// <summary>Copies of the book are made in this folder every day; none makes none.</summary>
     public string? Copies { get; init; }
 
+    /// <summary>How many days a copy is kept; the last one always is.</summary>
+    public int CopyDays { get; init; } = 14;
+
     /// <summary>Others can reach the desk: somebody must sign in.</summary>
     public bool ReachableByOthers => BehindProxy || PublicName is not null || Urls.Any(u => !IsOwnMachine(u));
 
@@ -79,6 +82,7 @@ public static class OptionReading
         ["--tiles"] = (o, v) => Web(v) is { } url ? o with { Tiles = url } : null,
         ["--plan-seconds"] = (o, v) => double.TryParse(v, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var s) && s is > 0 and <= 600 ? o with { PlanBudget = TimeSpan.FromSeconds(s) } : null,
         ["--copies"] = (o, v) => o with { Copies = v },
+        ["--copy-days"] = (o, v) => int.TryParse(v, NumberStyles.None, CultureInfo.InvariantCulture, out var days) && days is >= 1 and <= 3650 ? o with { CopyDays = days } : null,
     }.ToImmutableDictionary(StringComparer.Ordinal);
 
     private static readonly ImmutableDictionary<string, string> Wanted = new Dictionary<string, string>(StringComparer.Ordinal)
@@ -90,6 +94,8 @@ public static class OptionReading
         ["--owner"] = "a name",
         ["--at"] = "a moment such as 2026-05-08T04:50, by the farm's clock",
         ["--tiles"] = "the https address of a tile source",
+        ["--copies"] = "a folder, or none",
+        ["--copy-days"] = "a number of days from 1 to 3650",
         ["--plan-seconds"] = "a number of seconds from above 0 to 600",
     }.ToImmutableDictionary(StringComparer.Ordinal);
 

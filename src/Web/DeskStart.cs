@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Watersown.Documents.Farms;
 using Watersown.Documents.Json;
 using Watersown.Records.Database;
+using Watersown.Records.Database.Copies;
 using Watersown.Records.Land;
 using Watersown.Schedule;
 using Watersown.Schedule.Sheets;
@@ -43,9 +44,11 @@ public static class DeskStart
 
     private static async Task<int> RunAsync(DeskOptions options, TextWriter output, TextWriter error, DeskClock clock)
     {
+        options = WithCopies(options);
         var opened = await Book.OpenAsync(options.Book, clock);
-        if (opened.IsRefused) return await TellAsync(error, opened.Problems);
+        if (opened.IsRefused) return await DamagedAsync(options, error, opened.Problems);
         await using var book = opened.Value;
+        if (await book.LookOverAsync() is { } fault) return await DamagedAsync(options, error, [fault]);
         var ready = await ReadyAsync(book, options, clock);
         await TellAsync(error, ready.Problems);
         if (ready.IsRefused) return ProblemsInInput;
@@ -59,6 +62,16 @@ public static class DeskStart
         await app.WaitForShutdownAsync();
         return Done;
     }
+
+    /// <summary>A farm's book is copied unless somebody wishes otherwise; a desk that shows a story is not.</summary>
+    internal static DeskOptions WithCopies(DeskOptions options) => options with
+    {
+        Copies = options.Copies is { } said ? (said == "none" ? null : said) : options.At is null ? CopyFolder.UsualPath(options.Book) : null,
+    };
+
+    /// <summary>A damaged book is left as it is, and its newest good copy is named.</summary>
+    private static async Task<int> DamagedAsync(DeskOptions options, TextWriter error, ImmutableArray<Problem> problems) =>
+        await TellAsync(error, problems.Any(p => p.Kind == BookProblems.Damaged) ? problems.Add(await OfferCopy.OfAsync(options.Book, options.Copies)) : problems);
 
     /// <summary>The book has a farm, the clock is set, and nobody can walk in who should not; or everything that is wrong.</summary>
     public static async Task<Outcome<DeskOptions>> ReadyAsync(Book book, DeskOptions options, DeskClock clock)

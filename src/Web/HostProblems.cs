@@ -51,7 +51,15 @@ public static class HostProblems
         "what was sent is not {limit}, so nothing was kept. Send it in that form.",
         "lo enviado no es {limit}, así que no se guardó nada. Mándelo en esa forma.");
 
+    public static ProblemKind BookFails { get; } = new("HOST-014", ProblemWeight.Refuse,
+        "the desk could not read or write its book: {value}. What was sent was not kept; send it again once the machine's disk or database is put right.",
+        "el escritorio no pudo leer o escribir su libro: {value}. Lo enviado no se guardó; mándelo otra vez cuando el disco o la base de datos de la máquina esté en orden.");
+
     public static ProblemKind NotFull { get; } = new("HOST-013", ProblemWeight.Refuse,
         "'{value}' is not a number that can be used here. Give a whole number of 0 or more.",
         "'{value}' no es un número que sirva aquí. Dé un número entero de 0 o más.");
+
+    public static ProblemKind Closing { get; } = new("HOST-015", ProblemWeight.Refuse,
+        "the desk is being closed, and what was sent was not kept unless it was said before. Send it again when the desk is open.",
+        "el escritorio se está cerrando, y lo enviado no se guardó salvo que se haya dicho antes. Mándelo otra vez cuando el escritorio esté abierto.");
 }

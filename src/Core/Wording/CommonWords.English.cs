@@ -24,6 +24,7 @@ public sealed partial record CommonWords
         Miles = "mi",
         Inches = "in",
         CubicFeetPerSecond = "cfs",
+        AcreFeet = "ac-ft",
         LitersPerSecond = "L/s",
         MilesPerHour = "mph",
         Hours = "h",

@@ -24,6 +24,7 @@ public sealed partial record CommonWords
         Miles = "mi",
         Inches = "pulg.",
         CubicFeetPerSecond = "cfs",
+        AcreFeet = "ac-pie",
         LitersPerSecond = "L/s",
         MilesPerHour = "mi/h",
         Hours = "h",

@@ -43,6 +43,8 @@ public sealed partial record CommonWords
 
     public required string CubicFeetPerSecond { get; init; }
 
+    public required string AcreFeet { get; init; }
+
     public required string LitersPerSecond { get; init; }
 
     public required string MilesPerHour { get; init; }

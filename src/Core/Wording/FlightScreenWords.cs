@@ -163,44 +163,6 @@ public sealed partial record FlightScreenWords
 
     public required string LeftAsk { get; init; }
 
-    public required string LeftNone { get; init; }
-
-    public required string OutTitle { get; init; }
-
-    public required string OutLine { get; init; }
-
-    public required string OutRate { get; init; }
-
-    public required string OutMissed { get; init; }
-
-    public required string OutExtra { get; init; }
-
-    public required string OutLook { get; init; }
-
-    public required string OutLookAny { get; init; }
-
-    public required string OutWithin { get; init; }
-
-    public required string OutTask { get; init; }
-
-    public required string OutTaskText { get; init; }
-
-    public required string AfterWind { get; init; }
-
-    public required string AfterWindLead { get; init; }
-
-    public required string AfterWindNone { get; init; }
-
-    public required string Sown { get; init; }
-
-    public required string Strongest { get; init; }
-
-    public required string Fetch { get; init; }
-
-    public required string Depth { get; init; }
-
-    public required string Share { get; init; }
-
     public required string Links { get; init; }
 
     public required string LinkMake { get; init; }

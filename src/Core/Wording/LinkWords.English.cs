@@ -23,6 +23,7 @@ public sealed partial record LinkWords
         NoSheet = "There is nothing for you on {day} by the plan as it stands. Ring the farm if you expected something.",
         OtherFlights = "Flights of that day",
         Answer = "Tell the farm",
+        RouteLead = "Press a field to mark it.",
         AnswerRule = "One tap is enough. It can be undone for 10 minutes.",
         LoadGone = "Load {n} gone",
         LoadsDone = "All {n} loads are ticked.",

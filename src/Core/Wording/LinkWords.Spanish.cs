@@ -23,6 +23,7 @@ public sealed partial record LinkWords
         NoSheet = "No hay nada para usted el {day} según el plan de ahora. Llame a la finca si esperaba algo.",
         OtherFlights = "Vuelos de ese día",
         Answer = "Avise a la finca",
+        RouteLead = "Pulse un campo para marcarlo.",
         AnswerRule = "Basta un toque. Se puede deshacer durante 10 minutos.",
         LoadGone = "Carga {n} salió",
         LoadsDone = "Las {n} cargas están marcadas.",

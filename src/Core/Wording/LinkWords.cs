@@ -41,6 +41,8 @@ public sealed partial record LinkWords
 
     public required string Answer { get; init; }
 
+    public required string RouteLead { get; init; }
+
     public required string AnswerRule { get; init; }
 
     public required string LoadGone { get; init; }

@@ -56,6 +56,13 @@ public static class Say
         return rounded.ToString("N" + decimals.ToString(Plain), Plain);
     }
 
+    /// <summary>A difference with its sign before it: <c>−6.3</c>, <c>+2.0</c>.</summary>
+    public static string Signed([PlainNumber("any figure, its unit is said beside it")] double value, int decimals = 0)
+    {
+        var size = Number(Math.Abs(value), decimals);
+        return Math.Round(value, decimals, MidpointRounding.AwayFromZero) switch { < 0 => "−" + size, > 0 => "+" + size, _ => size };
+    }
+
     /// <summary>A number with the digits that a reader can use: whole above 1,000, one decimal above 100, up to four figures below.</summary>
     public static string Figure([PlainNumber("any figure, its unit is said beside it")] double value)
     {

@@ -17,6 +17,8 @@ public sealed partial record SeedScreenWords
 
     public required string Usable { get; init; }
 
+    public required string UsableLost { get; init; }
+
     public required string PastUse { get; init; }
 
     public required string Spent { get; init; }
@@ -58,6 +60,8 @@ public sealed partial record SeedScreenWords
     public required string ForNone { get; init; }
 
     public required string SowPlanned { get; init; }
+
+    public required string DrainPlanned { get; init; }
 
     public required string LostWord { get; init; }
 
@@ -115,17 +119,7 @@ public sealed partial record SeedScreenWords
 
     public required string TrailerHere { get; init; }
 
-    public required string TrailerKey { get; init; }
-
-    public required string TrailerFor { get; init; }
-
-    public required string AtStrip { get; init; }
-
     public required string ScaleMark { get; init; }
-
-    public required string ScaleKey { get; init; }
-
-    public required string ScaleGives { get; init; }
 
     public required string Lots { get; init; }
 
@@ -139,77 +133,15 @@ public sealed partial record SeedScreenWords
 
     public required string CallsNone { get; init; }
 
+    public required string CallDump { get; init; }
+
+    public required string CallDrainHour { get; init; }
+
     public required string By { get; init; }
 
     public required string What { get; init; }
 
     public required string Waiting { get; init; }
-
-    public required string Stop { get; init; }
-
-    public required string StopLine { get; init; }
-
-    public required string StopWhy { get; init; }
-
-    public required string StopShape { get; init; }
-
-    public required string StopInstead { get; init; }
-
-    public required string StopPutBack { get; init; }
-
-    public required string StopOverride { get; init; }
-
-    public required string StopWho { get; init; }
-
-    public required string StopReason { get; init; }
-
-    public required string StopReasonNeeded { get; init; }
-
-    public required string StopKeep { get; init; }
-
-    public required string ReasonMoved { get; init; }
-
-    public required string ReasonTag { get; init; }
-
-    public required string ReasonOther { get; init; }
-
-    public required string Confirm { get; init; }
-
-    public required string ConfirmWhy { get; init; }
-
-    public required string ConfirmKeep { get; init; }
-
-    public required string ConfirmBatch { get; init; }
-
-    public required string Match { get; init; }
-
-    public required string MatchWord { get; init; }
-
-    public required string ShortTitle { get; init; }
-
-    public required string ShortLine { get; init; }
-
-    public required string OverLine { get; init; }
-
-    public required string ShortSpread { get; init; }
-
-    public required string ShortSpreadRate { get; init; }
-
-    public required string ShortPart { get; init; }
-
-    public required string ShortPartLine { get; init; }
-
-    public required string ShortLoads { get; init; }
-
-    public required string ShortWithin { get; init; }
-
-    public required string ShortBeyond { get; init; }
-
-    public required string ShortOther { get; init; }
-
-    public required string ShortDecide { get; init; }
-
-    public required string ShortChosen { get; init; }
 
     public required string Keep { get; init; }
 

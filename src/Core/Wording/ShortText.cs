@@ -96,6 +96,18 @@ public static class ShortText
         '≤' => "<=",
         '≥' => ">=",
         '→' => "to",
+        // Said one by one: a phone's browser takes letters apart no further than this.
+        'á' or 'â' or 'ã' => "a",
+        'Á' or 'À' or 'Â' or 'Ã' => "A",
+        'ê' or 'ë' => "e",
+        'È' or 'Ê' or 'Ë' => "E",
+        'í' or 'î' or 'ï' => "i",
+        'Í' or 'Ì' or 'Î' or 'Ï' => "I",
+        'ó' or 'ô' or 'õ' => "o",
+        'Ó' or 'Ò' or 'Ô' or 'Õ' => "O",
+        'ú' or 'û' => "u",
+        'Ú' or 'Ù' or 'Û' => "U",
+        'ç' => "c",
         '\u00A0' or '\u2009' or '\u202F' or '\n' or '\t' or '\r' => " ",
         _ => Bare(c),
     };

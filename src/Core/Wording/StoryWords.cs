@@ -155,6 +155,12 @@ public sealed partial record StoryWords
 
     public required string PlanIssued { get; init; }
 
+    public required string PlanForMarks { get; init; }
+
+    public required string PlanForFarm { get; init; }
+
+    public required string PlanAsked { get; init; }
+
     public required string TakenBack { get; init; }
 
     public required string NewerSort { get; init; }

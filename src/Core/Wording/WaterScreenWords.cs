@@ -19,6 +19,8 @@ public sealed partial record WaterScreenWords
 
     public required string Over { get; init; }
 
+    public required string OverFill { get; init; }
+
     public required string Short { get; init; }
 
     public required string Even { get; init; }
@@ -188,48 +190,6 @@ public sealed partial record WaterScreenWords
     public required string AtBox { get; init; }
 
     public required string RouteLink { get; init; }
-
-    public required string OutTitle { get; init; }
-
-    public required string OutLead { get; init; }
-
-    public required string OutRank { get; init; }
-
-    public required string OutField { get; init; }
-
-    public required string OutDepth { get; init; }
-
-    public required string OutLoss { get; init; }
-
-    public required string OutPerDay { get; init; }
-
-    public required string OutBare { get; init; }
-
-    public required string OutIn { get; init; }
-
-    public required string OutAssumed { get; init; }
-
-    public required string OutStops { get; init; }
-
-    public required string OutStopsLine { get; init; }
-
-    public required string OutFlights { get; init; }
-
-    public required string OutFlightsLine { get; init; }
-
-    public required string OutCancel { get; init; }
-
-    public required string OutCancelLine { get; init; }
-
-    public required string OutWake { get; init; }
-
-    public required string OutRing { get; init; }
-
-    public required string OutNoWake { get; init; }
-
-    public required string OutNoField { get; init; }
-
-    public required string OutNone { get; init; }
 
     public required string RouteTitle { get; init; }
 

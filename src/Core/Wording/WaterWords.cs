@@ -59,6 +59,12 @@ public sealed partial record WaterWords
 
     public required string DrainBox { get; init; }
 
+    public required string PublicDrain { get; init; }
+
+    public required string OwnReturn { get; init; }
+
+    public required string Recirculation { get; init; }
+
     public required string DrainsTo { get; init; }
 
     public required string Boards { get; init; }

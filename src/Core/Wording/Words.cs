@@ -13,6 +13,10 @@ public sealed record Words
     public static Words English { get; } = new()
     {
         Common = CommonWords.English,
+        LandScreen = LandScreenWords.English,
+        MovingMap = MovingMapWords.English,
+        Edge = EdgeWords.English,
+        First = FirstWords.English,
         Flight = FlightWords.English,
         Map = MapWords.English,
         Seed = SeedWords.English,
@@ -26,15 +30,25 @@ public sealed record Words
         WaterScreen = WaterScreenWords.English,
         SeedScreen = SeedScreenWords.English,
         FlightScreen = FlightScreenWords.English,
+        ScheduleScreen = ScheduleScreenWords.English,
+        PinScreen = PinScreenWords.English,
         Desk = DeskWords.English,
         Morning = MorningWords.English,
+        SeasonScreen = SeasonScreenWords.English,
+        Replan = ReplanWords.English,
         Story = StoryWords.English,
         Echo = EchoWords.English,
+        Book = BookWords.English,
+        Trouble = TroubleWords.English,
     };
 
     public static Words Spanish { get; } = new()
     {
         Common = CommonWords.Spanish,
+        LandScreen = LandScreenWords.Spanish,
+        MovingMap = MovingMapWords.Spanish,
+        Edge = EdgeWords.Spanish,
+        First = FirstWords.Spanish,
         Flight = FlightWords.Spanish,
         Map = MapWords.Spanish,
         Seed = SeedWords.Spanish,
@@ -48,13 +62,31 @@ public sealed record Words
         WaterScreen = WaterScreenWords.Spanish,
         SeedScreen = SeedScreenWords.Spanish,
         FlightScreen = FlightScreenWords.Spanish,
+        ScheduleScreen = ScheduleScreenWords.Spanish,
+        PinScreen = PinScreenWords.Spanish,
         Desk = DeskWords.Spanish,
         Morning = MorningWords.Spanish,
+        SeasonScreen = SeasonScreenWords.Spanish,
+        Replan = ReplanWords.Spanish,
         Story = StoryWords.Spanish,
         Echo = EchoWords.Spanish,
+        Book = BookWords.Spanish,
+        Trouble = TroubleWords.Spanish,
     };
 
     public required CommonWords Common { get; init; }
+
+    /// <summary>Words of the land page and of a field's page.</summary>
+    public required LandScreenWords LandScreen { get; init; }
+
+    /// <summary>Words of the map that moves.</summary>
+    public required MovingMapWords MovingMap { get; init; }
+
+    /// <summary>Words of drawing an edge and of bringing edges in from a file.</summary>
+    public required EdgeWords Edge { get; init; }
+
+    /// <summary>Words of the first evening: a pasted list becomes a farm.</summary>
+    public required FirstWords First { get; init; }
 
     public required FlightWords Flight { get; init; }
 
@@ -87,17 +119,35 @@ public sealed record Words
     /// <summary>Words of the flight screens.</summary>
     public required FlightScreenWords FlightScreen { get; init; }
 
+    /// <summary>Words of the schedule.</summary>
+    public required ScheduleScreenWords ScheduleScreen { get; init; }
+
+    /// <summary>Words of moving steps and of working out plans.</summary>
+    public required PinScreenWords PinScreen { get; init; }
+
     /// <summary>Words of the desk itself.</summary>
     public required DeskWords Desk { get; init; }
 
     /// <summary>Words of the Morning page.</summary>
     public required MorningWords Morning { get; init; }
 
+    /// <summary>Words of the season screens.</summary>
+    public required SeasonScreenWords SeasonScreen { get; init; }
+
+    /// <summary>Words of the page for a morning that nobody can fly.</summary>
+    public required ReplanWords Replan { get; init; }
+
     /// <summary>Words in which marks are told again.</summary>
     public required StoryWords Story { get; init; }
 
     /// <summary>Words that answer a text message.</summary>
     public required EchoWords Echo { get; init; }
+
+    /// <summary>Words of keeping the farm's book.</summary>
+    public required BookWords Book { get; init; }
+
+    /// <summary>Words for when something goes wrong.</summary>
+    public required TroubleWords Trouble { get; init; }
 
     public static Words In(Language language) => language switch
     {

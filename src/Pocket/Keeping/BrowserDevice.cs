@@ -50,10 +50,11 @@ public sealed class BrowserDevice : IDevice, IDisposable
         json.WriteEndObject();
     }));
 
-    public async Task<ImmutableArray<KeptMark>> MarksAsync()
+    public async Task<MarksSince> MarksAsync(long since)
     {
-        using var list = JsonDocument.Parse(await script.InvokeAsync<string>("marks"));
-        return [.. list.RootElement.EnumerateArray().Select(m => new KeptMark(Text(m, "id")!, Text(m, "text")!, State(Text(m, "state"))) { Why = Text(m, "why") })];
+        using var read = JsonDocument.Parse(await script.InvokeAsync<string>("marks", since));
+        var marks = read.RootElement.GetProperty("marks").EnumerateArray().Select(m => new KeptMark(Text(m, "id")!, Text(m, "text")!, State(Text(m, "state"))) { Why = Text(m, "why") });
+        return new MarksSince([.. marks], read.RootElement.GetProperty("turn").GetInt64());
     }
 
     public async Task KeepMarksAsync(ImmutableArray<KeptMark> marks) => await script.InvokeVoidAsync("keepMarks", Written(json =>

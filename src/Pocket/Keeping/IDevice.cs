@@ -26,6 +26,11 @@ public sealed record KeptMark(string Id, string Text, SendState State)
     public string? Why { get; init; }
 }
 
+/// <summary>Marks that were kept since a turn.</summary>
+/// <param name="Marks">Each as it stands now.</param>
+/// <param name="Turn">How often the device has kept marks so far: what comes later has a higher turn.</param>
+public sealed record MarksSince(ImmutableArray<KeptMark> Marks, long Turn);
+
 /// <summary>A picture waiting on the device.</summary>
 /// <param name="Id">Name it is kept under.</param>
 /// <param name="State">How it stands with the host.</param>
@@ -49,7 +54,8 @@ public interface IDevice
     /// <summary>Keeps several papers at once or none; one without text is taken away.</summary>
     Task KeepPapersAsync(params ImmutableArray<(string Name, string? Text)> papers);
 
-    Task<ImmutableArray<KeptMark>> MarksAsync();
+    /// <summary>Marks that were kept, or settled, since a turn; all of them for a turn below 0.</summary>
+    Task<MarksSince> MarksAsync(long since);
 
     /// <summary>Keeps all of them or none.</summary>
     Task KeepMarksAsync(ImmutableArray<KeptMark> marks);

@@ -5,7 +5,9 @@ public sealed class MemoryShelf
 {
     internal Dictionary<string, string> Papers { get; } = new(StringComparer.Ordinal);
 
-    internal Dictionary<string, KeptMark> Marks { get; } = new(StringComparer.Ordinal);
+    internal Dictionary<string, (KeptMark Mark, long Turn)> Marks { get; } = new(StringComparer.Ordinal);
+
+    internal long Turn { get; set; }
 
     internal Dictionary<string, (KeptPhoto Photo, byte[] Bytes)> Photos { get; } = new(StringComparer.Ordinal);
 
@@ -47,11 +49,13 @@ public sealed class MemoryDevice : IDevice
         return Task.CompletedTask;
     }
 
-    public Task<ImmutableArray<KeptMark>> MarksAsync() => Task.FromResult(shelf.Marks.Values.OrderBy(m => m.Id, StringComparer.Ordinal).ToImmutableArray());
+    public Task<MarksSince> MarksAsync(long since) =>
+        Task.FromResult(new MarksSince([.. shelf.Marks.Values.Where(m => m.Turn > since).Select(m => m.Mark).OrderBy(m => m.Id, StringComparer.Ordinal)], shelf.Turn));
 
     public Task KeepMarksAsync(ImmutableArray<KeptMark> marks)
     {
-        foreach (var mark in marks) shelf.Marks[mark.Id] = mark;
+        shelf.Turn++;
+        foreach (var mark in marks) shelf.Marks[mark.Id] = (mark, shelf.Turn);
         return Task.CompletedTask;
     }
 

@@ -1,5 +1,7 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
+using Watersown.Land;
 
 namespace Watersown.Pocket.Page;
 
@@ -16,6 +18,9 @@ public sealed class Browser(IJSObjectReference script)
     /// <summary>A buzz, and a short tone where wanted.</summary>
     public ValueTask FeelAsync(Sounding sounding) => script.InvokeVoidAsync("feel", sounding == Sounding.Tone);
 
+    /// <summary>Long buzzes, and a low tone where wanted: a stop.</summary>
+    public ValueTask HaltAsync(Sounding sounding) => script.InvokeVoidAsync("halt", sounding == Sounding.Tone);
+
     /// <summary>Puts text on the clipboard; false where the browser does not let it.</summary>
     public ValueTask<bool> CopyAsync(string text) => script.InvokeAsync<bool>("copy", text);
 
@@ -25,8 +30,24 @@ public sealed class Browser(IJSObjectReference script)
     /// <summary>An address under which the page can show a kept picture.</summary>
     public ValueTask<string?> PhotoAddressAsync(string id) => script.InvokeAsync<string?>("photoAddress", id);
 
+    /// <summary>Sends the file of a field to the host as it is; the host's answer, nothing where there was none.</summary>
+    public ValueTask<string?> SendFileAsync(ElementReference field, string path, string? token, string language) => script.InvokeAsync<string?>("sendFile", field, path, token, language);
+
+    /// <summary>Where this device is, and how far that may be off; nothing where it is not told. Asked once, when somebody taps for it.</summary>
+    public async ValueTask<(GeoPoint At, Length Good)?> HereAsync()
+    {
+        var told = (await script.InvokeAsync<string?>("here"))?.Split(' ').Select(n => double.Parse(n, CultureInfo.InvariantCulture)).ToArray();
+        return told is [var latitude, var longitude, var off] ? (new GeoPoint(latitude, longitude), Length.FromMeters(off)) : null;
+    }
+
     /// <summary>Opens the newer version that waits.</summary>
     public ValueTask UseNewerAsync() => script.InvokeVoidAsync("useNewer");
+
+    /// <summary>Whether the screen is too narrow for a board of hours.</summary>
+    public ValueTask<bool> NarrowAsync() => script.InvokeAsync<bool>("narrow");
+
+    /// <summary>Lets steps inside a frame be moved by hand.</summary>
+    public ValueTask SteerAsync(ElementReference frame) => script.InvokeVoidAsync("steer", frame);
 
     public ValueTask FocusAsync(string selector) => script.InvokeVoidAsync("focus", selector);
 }

@@ -20,6 +20,12 @@ public sealed class Typed(Telling telling)
 
     public WaterDepth Depth(double value) => telling.Metric ? WaterDepth.FromMeters(value / 100) : WaterDepth.FromInches(value);
 
+    /// <summary>A loss in a day.</summary>
+    public DepthRate DepthRate(double value) => telling.Metric ? Quantities.DepthRate.FromMillimetersPerDay(value * 10) : Quantities.DepthRate.FromInchesPerDay(value);
+
+    /// <summary>A width on the ground: feet or meters.</summary>
+    public Length Gap(double value) => telling.Metric ? Length.FromMeters(value) : Length.FromFeet(value);
+
     public FlowRate Flow(double value) => telling.Metric ? FlowRate.FromCubicMetersPerSecond(value / 1000) : FlowRate.FromCubicFeetPerSecond(value);
 
     public SoakedSeed Soaked(double value) => telling.Metric ? SoakedSeed.FromKilograms(value) : SoakedSeed.FromPounds(value);
@@ -27,6 +33,8 @@ public sealed class Typed(Telling telling)
     public DrySeed Dry(double value) => telling.Metric ? DrySeed.FromKilograms(value) : DrySeed.FromPounds(value);
 
     public Speed Speed(double value) => telling.Metric ? Quantities.Speed.FromKilometersPerHour(value) : Quantities.Speed.FromMilesPerHour(value);
+
+    public SeedRate Rate(double value) => telling.Metric ? SeedRate.FromKilogramsPerHectare(value) : SeedRate.FromPoundsPerAcre(value);
 
     public Area Land(double value) => telling.Metric ? Area.FromHectares(value) : Area.FromAcres(value);
 }

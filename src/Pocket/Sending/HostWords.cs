@@ -26,10 +26,23 @@ public sealed record DeskAnswer
     public string? Token { get; init; }
 
     public DateTimeOffset? Now { get; init; }
+
+    /// <summary>The book's own name; another one after a copy was brought back.</summary>
+    public string? Book { get; init; }
+
+    public CopyNews? Copies { get; init; }
+
+    public string? Tiles { get; init; }
 }
 
 /// <summary>What changed since a number.</summary>
-public sealed record ChangesAnswer(ImmutableArray<(string Id, string Text)> Marks, long Upto, int FarmVersion, int PlanNumber);
+public sealed record ChangesAnswer(ImmutableArray<(string Id, string Text)> Marks, long Upto, int FarmVersion, int PlanNumber)
+{
+    /// <summary>The book's own name.</summary>
+    public string? Book { get; init; }
+
+    public CopyNews? Copies { get; init; }
+}
 
 /// <summary>What became of marks that were sent.</summary>
 public sealed record Receipt(ImmutableHashSet<string> Kept, ImmutableDictionary<string, string> Refused);
@@ -49,11 +62,26 @@ public static class HostWords
         Name = root.TryGetProperty("you", out var you) ? Text(you, "name") : null,
         Role = root.TryGetProperty("you", out var role) ? Text(role, "role") : null,
         Token = Text(root, "token") ?? (root.TryGetProperty("you", out var who) ? Text(who, "token") : null),
+        Tiles = Text(root, "tiles"),
         Now = root.TryGetProperty("now", out var now) && now.ValueKind == JsonValueKind.String && now.TryGetDateTimeOffset(out var moment) ? moment : null,
+        Book = Text(root, "book"),
+        Copies = root.TryGetProperty("copies", out var copies) ? CopyNews.Read(copies) : null,
     });
 
     public static ChangesAnswer? Changes(ReadOnlyMemory<byte> body) =>
-        Read(body, root => new ChangesAnswer(Marks(root), root.GetProperty("upto").GetInt64(), Whole(root, "farm_version"), Whole(root, "plan_number")));
+        Read(body, root => new ChangesAnswer(Marks(root), root.GetProperty("upto").GetInt64(), Whole(root, "farm_version"), Whole(root, "plan_number"))
+        {
+            Book = Text(root, "book"),
+            Copies = root.TryGetProperty("copies", out var copies) ? CopyNews.Read(copies) : null,
+        });
+
+    public static CopyNews? Copies(ReadOnlyMemory<byte> body) => Read(body, root => CopyNews.Read(root)!);
+
+    /// <summary>The answer to a whole-farm file: what was taken, or why nothing was.</summary>
+    public static BroughtFarm? Brought(ReadOnlyMemory<byte> body) => Read(body, root => new BroughtFarm(
+        root.TryGetProperty("marks", out _),
+        root.EnumerateObject().Where(p => p.Value.ValueKind == JsonValueKind.Number).ToImmutableDictionary(p => p.Name, p => p.Value.GetInt32(), StringComparer.Ordinal),
+        Why(root)));
 
     public static Receipt? Receipt(ReadOnlyMemory<byte> body) => Read(body, root => new Receipt(
         [.. root.GetProperty("kept").EnumerateArray().Select(k => k.GetString()!)],

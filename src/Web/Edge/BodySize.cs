@@ -45,6 +45,22 @@ internal sealed record BodySize(long Bytes)
         return kept.GetBuffer().AsMemory(0, (int)kept.Length);
     }
 
+    /// <summary>The whole body into a new file; false where it is larger than the endpoint takes.</summary>
+    public static async Task<bool> KeepAsync(HttpContext context, string path)
+    {
+        var most = Of(context).Bytes;
+        if (context.Request.ContentLength > most) return false;
+        await using var kept = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
+        var piece = new byte[64 * Kilobyte];
+        for (int count; (count = await context.Request.Body.ReadAsync(piece, context.RequestAborted)) > 0;)
+        {
+            await kept.WriteAsync(piece.AsMemory(0, count), context.RequestAborted);
+            if (kept.Length > most) return false;
+        }
+
+        return true;
+    }
+
     public static Task TooLargeAsync(HttpContext context)
     {
         context.Response.Headers.Connection = "close";

@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Security.Cryptography;
+using Watersown.Records.Database;
 
 namespace Watersown.Web.Edge;
 
@@ -10,7 +11,7 @@ namespace Watersown.Web.Edge;
 internal static partial class FailureEdge
 {
     [SuppressMessage("Design", "CA1031", Justification = "The one edge that turns failures into an answer.")]
-    public static async Task RunAsync(HttpContext context, RequestDelegate next, ILogger log)
+    public static async Task RunAsync(HttpContext context, RequestDelegate next, ILogger log, CancellationToken closing)
     {
         try
         {
@@ -20,6 +21,14 @@ internal static partial class FailureEdge
         {
             // The asker has gone: nobody is left to answer.
         }
+        catch (Exception late) when (closing.IsCancellationRequested && late is ObjectDisposedException or OperationCanceledException)
+        {
+            // It came while the desk was closed: no failure, and nothing of it was kept. The asker sends it again.
+            if (context.Response.HasStarted || context.RequestAborted.IsCancellationRequested) return;
+            context.Response.Clear();
+            SecurityHeaders.Put(context, SecurityHeaders.ForData);
+            await Reply.ProblemsAsync(context, StatusCodes.Status503ServiceUnavailable, HostProblems.Closing.At(string.Empty));
+        }
         catch (BadHttpRequestException wrong)
         {
             if (context.Response.HasStarted) throw;
@@ -28,6 +37,15 @@ internal static partial class FailureEdge
                 ? HostProblems.TooLarge.At(string.Empty, ("limit", BodySize.Said(context)))
                 : HostProblems.NotThisBody.At(string.Empty, ("limit", "a whole request"));
             await Reply.ProblemsAsync(context, wrong.StatusCode, problem);
+        }
+        catch (BookFailedException failure) when (!context.Response.HasStarted)
+        {
+            // Nothing of it was kept, and the asker may try again: a full disk is made room on, a server comes back.
+            Failed(log, "book", context.Request.Method, Shown(context), failure);
+            context.Response.Clear();
+            SecurityHeaders.Put(context, SecurityHeaders.ForData);
+            context.Response.Headers.RetryAfter = "30";
+            await Reply.ProblemsAsync(context, StatusCodes.Status503ServiceUnavailable, HostProblems.BookFails.At(string.Empty, ("value", (failure.InnerException ?? failure).Message.ReplaceLineEndings(" ").TrimEnd('.'))));
         }
         catch (Exception failure)
         {

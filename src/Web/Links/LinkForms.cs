@@ -27,8 +27,15 @@ internal sealed class LinkForms(LinkScope scope, string path, Func<string> newNa
     {
         foreach (var flight in scope.Flights) Flight(flight);
         foreach (var job in scope.Seed) Seed(job);
-        foreach (var field in scope.Water) Water(field);
         if (scope.Sheet.Kind == LinkKind.Day) Group(tell.ShortDay(scope.Sheet.Day), LinkSheet.Name(LinkKind.Day), Talk);
+        return html.ToString();
+    }
+
+    /// <summary>The answers of one field of the route.</summary>
+    public string Stop(Field field)
+    {
+        html.Clear();
+        Water(field);
         return html.ToString();
     }
 

@@ -44,11 +44,14 @@ internal static class LinkPage
         var words = scope.Tell.Words;
         var html = new StringBuilder(24 * 1024);
         html.Append(Plain, $"<!doctype html>\n<html lang=\"{words.Common.Tag}\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n<meta name=\"robots\" content=\"noindex\">\n<link rel=\"icon\" href=\"data:,\">\n");
-        html.Append(Plain, $"<title>{Text(Template.Fill(words.Link.For, ("person", scope.Person.Name), ("farm", scope.Plan.State.Farm.Name)))}</title>\n<style>\n{SheetMarkup.Css}{Css}</style>\n</head>\n<body>\n");
+        html.Append(Plain, $"<title>{Text(Template.Fill(words.Link.For, ("person", scope.Person.Name), ("farm", scope.Plan.State.Farm.Name)))}</title>\n<style>\n{SheetMarkup.Css}{Css}{(scope.Sheet.Kind == LinkKind.Water ? LinkRoute.Css : string.Empty)}</style>\n</head>\n<body>\n");
         Top(html, scope, view);
         var pages = scope.Pages.IsEmpty ? scope.IssuedPages : scope.Pages;
         html.Append("<main>\n");
-        if (!pages.IsEmpty) html.Append(SheetMarkup.Sections(pages[Math.Clamp(view.Sheet, 0, pages.Length - 1)]));
+        // A route is walked with a phone in the hand: it is shown as one, and printed as the sheet.
+        var route = scope.Sheet.Kind == LinkKind.Water && !scope.Pages.IsEmpty;
+        if (route) html.Append(new LinkRoute(scope, new LinkForms(scope, view.Path, view.NewName), view.Kept?.Fact.AboutField).Write());
+        if (!pages.IsEmpty) html.Append(Plain, $"<div{(route ? " class=\"paper-only\"" : string.Empty)}>\n{SheetMarkup.Sections(pages[Math.Clamp(view.Sheet, 0, pages.Length - 1)])}</div>\n");
         html.Append("<div class=\"around\">\n");
         Others(html, scope, view, pages);
         Answers(html, scope, view);
@@ -87,7 +90,7 @@ internal static class LinkPage
                 : $"<section class=\"moved\"><h2>{Text(words.Withdrawn)}</h2><p>{Text(words.WithdrawnWhat)}</p></section>\n");
         }
 
-        if (scope.CanAnswer) html.Append(Plain, $"<p><a href=\"#answer\">{Text(words.Answer)}</a></p>\n");
+        if (scope.CanAnswer && scope.Sheet.Kind != LinkKind.Water) html.Append(Plain, $"<p><a href=\"#answer\">{Text(words.Answer)}</a></p>\n");
         html.Append("</header>\n");
     }
 

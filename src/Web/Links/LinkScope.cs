@@ -50,7 +50,10 @@ internal sealed class LinkScope
         : [.. SeedSheets.Of(Plan, Sheet.Day).Jobs.Concat(SeedSheets.Of(Issued, Sheet.Day).Jobs).DistinctBy(j => j.Batch ?? string.Join('+', j.Fields), StringComparer.Ordinal)];
 
     /// <summary>The fields on the irrigator's route.</summary>
-    public ImmutableArray<Field> Water => !field.IsDefault ? field : field = Sheet.Kind is not LinkKind.Water ? [] : FieldsOf(WaterSheets.Of(Plan, Sheet.Day, Person.Name));
+    public ImmutableArray<Field> Water => !field.IsDefault ? field : field = Sheet.Kind is not LinkKind.Water ? [] : FieldsOf(WaterSheet);
+
+    /// <summary>The route itself.</summary>
+    public WaterSheet WaterSheet => field ??= WaterSheets.Of(Plan, Sheet.Day, Person.Name);
 
     /// <summary>There is something on the sheet that can be answered with a tap.</summary>
     public bool CanAnswer => Sheet.Kind == LinkKind.Day || !Flights.IsEmpty || !Seed.IsEmpty || !Water.IsEmpty;

@@ -49,9 +49,13 @@ internal sealed class PlanEndpoints(Book book, PlanRunner runner, DeskOptions op
     private Task AskAsync(HttpContext context)
     {
         runner.Ask(Door.CallerOf(context).Name);
-        context.Response.StatusCode = StatusCodes.Status202Accepted;
         context.Response.Headers.Location = "/api/plan/progress";
-        return Task.CompletedTask;
+        return Reply.JsonAsync(context, StatusCodes.Status202Accepted, json =>
+        {
+            json.WriteStartObject();
+            json.WriteBoolean("asked", value: true);
+            json.WriteEndObject();
+        });
     }
 
     private Task EndAsync(HttpContext context)

@@ -65,7 +65,7 @@ internal sealed partial class PlanRunner(Book book, LiveSeason season, DeskOptio
         {
             while (await asked.Reader.WaitToReadAsync(stoppingToken)) await TryAsync(await GatherAsync(stoppingToken), stoppingToken);
         }
-        catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
+        catch (Exception closing) when (stoppingToken.IsCancellationRequested && closing is OperationCanceledException or ObjectDisposedException)
         {
             // The desk is being closed; the plan can wait for the next time.
         }

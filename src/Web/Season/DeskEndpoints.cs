@@ -8,7 +8,7 @@ using Watersown.Wording;
 namespace Watersown.Web.Season;
 
 /// <summary>The whole desk for a phone that opens it, and what is new for one that has it.</summary>
-internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, DeskClock clock, DeskOptions options)
+internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, DailyCopies copies, DeskClock clock, DeskOptions options)
 {
     private const int MarksAtOnce = 2_000;
 
@@ -35,11 +35,11 @@ internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, Des
         }
 
         var marks = await book.MarksAfterAsync(after, int.MaxValue, context.RequestAborted);
-        var (name, caller) = (await book.IdentityAsync(context.RequestAborted), Door.CallerOf(context));
+        var caller = Door.CallerOf(context);
         await Reply.JsonAsync(context, StatusCodes.Status200OK, json =>
         {
             json.WriteStartObject();
-            json.WriteString("book", name);
+            json.WriteString("book", known.Book);
             json.WriteNumber("farm_version", known.Farm.Version);
             json.WritePropertyName("farm");
             json.WriteRawValue(known.Farm.Document.Span);
@@ -49,6 +49,7 @@ internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, Des
             if (known.Plan is { } numbered) json.WriteNumber("plan_number", numbered.Number);
             Write(json, marks, Math.Min(after, known.Upto));
             SignInEndpoints.WriteYou(json, "you", caller);
+            CopyEndpoints.Write(json, copies, context);
             json.WriteString("now", clock.GetUtcNow());
             if (clock.SetTo is { } story) json.WriteString("demo_from", story);
             if (options.Tiles is { } tiles) json.WriteString("tiles", tiles.OriginalString);
@@ -80,16 +81,17 @@ internal sealed class DeskEndpoints(Book book, LiveSeason season, Bell bell, Des
             return;
         }
 
-        var marks = await book.MarksAfterAsync(after, MarksAtOnce, context.RequestAborted);
-        var name = await book.IdentityAsync(context.RequestAborted);
+        // The commonest answer is that there is nothing new, which needs no trip to the book.
+        var marks = known.Upto <= after ? [] : await book.MarksAfterAsync(after, MarksAtOnce, context.RequestAborted);
         await Reply.JsonAsync(context, StatusCodes.Status200OK, json =>
         {
             json.WriteStartObject();
-            json.WriteString("book", name);
+            json.WriteString("book", known.Book);
             Write(json, marks, Math.Min(after, known.Upto));
             json.WriteBoolean("more", marks.Length == MarksAtOnce);
             json.WriteNumber("farm_version", known.Farm.Version);
             json.WriteNumber("plan_number", known.Plan?.Number ?? 0);
+            CopyEndpoints.Write(json, copies, context);
             json.WriteString("now", clock.GetUtcNow());
             json.WriteEndObject();
         });

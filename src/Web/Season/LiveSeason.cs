@@ -8,12 +8,13 @@ using Watersown.Season;
 namespace Watersown.Web.Season;
 
 /// <summary>The book as this host last read it: the farm, every mark, and which plan is the newest.</summary>
+/// <param name="Book">Name of the book: another one where a copy was brought back.</param>
 /// <param name="Farm">The farm document.</param>
 /// <param name="Ground">The same as a season's ground; none where it cannot be read any more.</param>
 /// <param name="Log">Every mark.</param>
 /// <param name="Upto">Number of the last mark.</param>
 /// <param name="Plan">The newest plan as kept.</param>
-internal sealed record KnownSeason(FarmVersion Farm, SeasonState Ground, Logbook Log, long Upto, IssuedPlan? Plan)
+internal sealed record KnownSeason(string Book, FarmVersion Farm, SeasonState Ground, Logbook Log, long Upto, IssuedPlan? Plan)
 {
     /// <summary>The season at a moment.</summary>
     public SeasonBook BookAt(DateTimeOffset now) => SeasonFold.Fold(Ground, Log, now);
@@ -78,9 +79,10 @@ internal sealed class LiveSeason(Book book, TimeProvider time, Bell bell) : IDis
         }
 
         var plan = await book.LatestPlanAsync(stop);
-        var same = known is not null && known.Farm.Version == farm.Version && known.Farm.Document.Span.SequenceEqual(farm.Document.Span) && await book.UptoAsync(stop) >= known.Upto;
+        var name = await book.IdentityAsync(stop);
+        var same = known is not null && known.Book == name && known.Farm.Version == farm.Version && known.Farm.Document.Span.SequenceEqual(farm.Document.Span) && await book.UptoAsync(stop) >= known.Upto;
         var ground = same ? known!.Ground : FarmReading.Read(farm.Document, new FarmContext(farm.Saved)).Value;
-        known = await WithMarksAsync(new KnownSeason(farm, ground, same ? known!.Log : Logbook.Empty, same ? known!.Upto : 0, plan), stop);
+        known = await WithMarksAsync(new KnownSeason(name, farm, ground, same ? known!.Log : Logbook.Empty, same ? known!.Upto : 0, plan), stop);
     }
 
     private async Task<KnownSeason> WithMarksAsync(KnownSeason before, CancellationToken stop)

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Watersown.Documents.Json;
@@ -74,7 +73,7 @@ internal sealed class MarkEndpoints(MarkDoor door, LiveSeason season, RateLimits
         {
             var mark = MarkReading.Read(element, string.Empty);
             var problems = mark.HasValue && caller.Role == Role.Crew ? [.. mark.Refusals, .. CrewFaults(mark.Value, caller, known)] : mark.Refusals;
-            var stored = Stored(element, caller);
+            var stored = mark.HasValue ? Stored(element, mark.Value, caller) : Outcome<StoredMark>.Refuse(mark.Problems);
             problems = [.. problems, .. stored.Refusals];
             if (stored.HasValue && !problems.Any())
             {
@@ -121,14 +120,12 @@ internal sealed class MarkEndpoints(MarkDoor door, LiveSeason season, RateLimits
     }
 
     /// <summary>Nobody but those who run the farm can say who said something: a session's marks are its own person's.</summary>
-    private static Outcome<StoredMark> Stored(JsonElement element, Caller caller)
+    private static Outcome<StoredMark> Stored(JsonElement element, Mark mark, Caller caller)
     {
-        var speaksForOthers = caller.Role is Role.Owner or Role.Family;
-        if (speaksForOthers || element.ValueKind != JsonValueKind.Object || (element.TryGetProperty("by", out var by) && by.ValueKind == JsonValueKind.String && by.GetString() == caller.Name))
-            return StoredMark.Read(element);
-        if (JsonObject.Create(element) is not { } own) return StoredMark.Read(element);
+        if (caller.Role is Role.Owner or Role.Family || mark.By == caller.Name || JsonObject.Create(element) is not { } own) return StoredMark.Of(element, mark);
         own["by"] = caller.Name;
-        return StoredMark.Read(Encoding.UTF8.GetBytes(own.ToJsonString()));
+        using var document = JsonDocument.Parse(own.ToJsonString());
+        return StoredMark.Of(document.RootElement, mark with { By = caller.Name });
     }
 
     // What a refused mark calls itself goes back as it came, for the device to know it by; no longer than a name is.

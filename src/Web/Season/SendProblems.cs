@@ -3,6 +3,10 @@ namespace Watersown.Web.Season;
 /// <summary>What can be wrong with what is sent to the season's book.</summary>
 public static class SendProblems
 {
+    public static ProblemKind NoCopies { get; } = new("SEND-009", ProblemWeight.Refuse,
+        "this desk makes no copies of its book. Start it with --copies FOLDER.",
+        "este escritorio no hace copias de su libro. Arránquelo con --copies CARPETA.");
+
     public static ProblemKind AnothersMark { get; } = new("SEND-001", ProblemWeight.Refuse,
         "the mark that it replaces is {value}'s, so it was not kept. Put down a mark of your own, or ask who runs the farm.",
         "la anotación que reemplaza es de {value}, así que no se guardó. Haga una anotación propia, o pida a quien lleva la finca.");

@@ -9,7 +9,7 @@ public sealed class WordsTests
     private static readonly string[] AlikeOnPurpose =
     [
         "Common.Acres", "Common.Hectares", "Common.PerAcre", "Common.PerHectare", "Common.Miles", "Common.Hours", "Common.CubicFeetPerSecond", "Common.LitersPerSecond",
-        "Flight.DrySum", "Map.North", "Text.OpenItem", "Text.FillItem", "Text.PlantedItem",
+        "Flight.DrySum", "Map.North", "Text.OpenItem", "Text.FillItem", "Text.PlantedItem", "Replan.PlanName",
     ];
 
     public static TheoryData<string, string, string> All

@@ -37,6 +37,7 @@ public sealed class EndpointTableTests
         POST /api/marks                 401 403 422 422 422
         PUT /api/attachments/{id}       401 403 422 422 422
         GET /api/attachments/{id}       401 404 404 404 404
+        POST /api/edges/read            401 403 403 422 422
         GET /api/plan                   401 200 200 200 200
         POST /api/plan                  401 403 403 202 202
         GET /api/plan/progress          401 200 200 200 200
@@ -45,6 +46,10 @@ public sealed class EndpointTableTests
         GET /api/plans/{number}         401 404 404 404 404
         GET /api/farm                   401 200 200 200 200
         PUT /api/farm                   401 403 403 422 422
+        GET /api/whole-farm             401 403 403 403 200
+        POST /api/whole-farm            401 403 403 403 422
+        GET /api/copies                 401 403 403 200 200
+        POST /api/copies                401 403 403 403 422
         GET /api/links                  401 403 403 200 200
         POST /api/links                 401 403 403 422 422
         DELETE /api/links/{id}          401 403 403 404 404

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
+using Watersown.Documents.Logbooks;
 using Watersown.Records.Database;
 
 namespace Watersown.Web;
@@ -19,16 +20,19 @@ public sealed class KilledDeskTests : IDisposable
     public async Task Killed_in_the_middle_of_a_thousand_sends_it_has_lost_and_doubled_nothing()
     {
         var (file, port) = (Path.Combine(folder, "farm.book"), FreePort());
-        var marks = Enumerable.Range(0, Sends).Select(_ => RunningDesk.NewId()).ToList();
+        // One to three marks a send; every tenth brings one along that was sent before, as a phone does whose answer was lost.
+        var sends = Enumerable.Range(0, Sends).Select(i => Enumerable.Range(0, 1 + (i % 3)).Select(_ => RunningDesk.NewId()).ToImmutableArray()).ToList();
+        for (var i = 10; i < Sends; i += 10) sends[i] = sends[i].Add(sends[i - 1][0]);
+        var marks = sends.SelectMany(s => s).ToHashSet(StringComparer.Ordinal);
         var acknowledged = new ConcurrentDictionary<string, int>(StringComparer.Ordinal);
-        var waiting = new ConcurrentQueue<string>(marks);
+        var waiting = new ConcurrentQueue<ImmutableArray<string>>(sends);
         using var client = new HttpClient { BaseAddress = new Uri($"http://127.0.0.1:{port}"), Timeout = TimeSpan.FromSeconds(20) };
         client.DefaultRequestHeaders.Add("X-Watersown", "1");
         var desk = await StartAsync(client, file, port);
         var kills = 0;
         var sending = Enumerable.Range(0, 8).Select(_ => Task.Run(() => SendAllAsync(client, waiting, acknowledged))).ToArray();
         // Twice while sends are on their way; the phones send again what was not acknowledged.
-        foreach (var at in (int[])[250, 600])
+        foreach (var at in (int[])[500, 1_200])
         {
             while (acknowledged.Count < at) await Task.Delay(1);
             desk.Kill();
@@ -42,6 +46,8 @@ public sealed class KilledDeskTests : IDisposable
                 var there = (await book.MarksAfterAsync(0, int.MaxValue)).Select(m => m.Mark.Id).ToList();
                 Assert.Equal(there.Count, there.Distinct().Count());
                 Assert.Empty(before.Except(there));
+                // Whole, too: what a kill cut off must not stand there as half a mark.
+                Assert.All(await book.MarksAfterAsync(0, int.MaxValue), m => Assert.True(MarkReading.Read(System.Text.Encoding.UTF8.GetBytes(m.Mark.Body)).HasValue));
             }
 
             desk = await StartAsync(client, file, port);
@@ -53,22 +59,23 @@ public sealed class KilledDeskTests : IDisposable
         await desk.WaitForExitAsync();
         desk.Dispose();
         Assert.Equal(2, kills);
+        Assert.Equal(marks.Count, acknowledged.Count);
         Assert.Equal(marks.Order(StringComparer.Ordinal), all.RootElement.GetProperty("marks").EnumerateArray().Select(m => m.GetProperty("id").GetString()!).Where(marks.Contains).Order(StringComparer.Ordinal));
     }
 
     // As a phone does: what was not acknowledged is sent again, until it is.
-    private static async Task SendAllAsync(HttpClient client, ConcurrentQueue<string> waiting, ConcurrentDictionary<string, int> acknowledged)
+    private static async Task SendAllAsync(HttpClient client, ConcurrentQueue<ImmutableArray<string>> waiting, ConcurrentDictionary<string, int> acknowledged)
     {
-        while (waiting.TryDequeue(out var id))
+        while (waiting.TryDequeue(out var ids))
         {
-            while (!acknowledged.ContainsKey(id))
+            while (!ids.All(acknowledged.ContainsKey))
             {
                 try
                 {
-                    using var answer = await client.PostAsync("/api/marks", RunningDesk.Send(RunningDesk.Mark(id)));
+                    using var answer = await client.PostAsync("/api/marks", RunningDesk.Send(ids.Select(id => RunningDesk.Mark(id))));
                     if (answer.StatusCode != HttpStatusCode.OK) continue;
                     using var json = await RunningDesk.JsonAsync(answer);
-                    if (json.RootElement.GetProperty("kept").EnumerateArray().Any(k => k.GetString() == id)) acknowledged[id] = 1;
+                    foreach (var kept in json.RootElement.GetProperty("kept").EnumerateArray()) acknowledged[kept.GetString()!] = 1;
                 }
                 catch (Exception lost) when (lost is HttpRequestException or TaskCanceledException or IOException or System.Text.Json.JsonException)
                 {

@@ -67,7 +67,7 @@ public sealed partial class LinkTests
         var (path, _) = await MakeAsync(page, sheet, person, day);
         using var answer = await outside.GetAsync(path);
         var html = await answer.Content.ReadAsStringAsync();
-        Assert.InRange(html.Length, 3_000, 30_000);
+        Assert.InRange(html.Length, 3_000, 34_000); // a route is there twice: for the screen, and for paper
         Assert.StartsWith("<!doctype html>\n" + language, html, StringComparison.Ordinal);
         Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("http", html.Replace("http://www.w3.org/2000/svg", string.Empty, StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase);
@@ -264,6 +264,26 @@ public sealed partial class LinkTests
         HttpResponseMessage last = null!;
         for (var i = 0; i < 61; i++) last = await outside.PostAsync(path, new FormUrlEncodedContent([new("answer", "nothing")]));
         Assert.Equal(HttpStatusCode.TooManyRequests, last.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_route_is_one_line_a_field_with_its_answers_behind_it_and_the_answered_one_stays_open()
+    {
+        await using var desk = await RunningDesk.HereAsync();
+        using var page = desk.Page();
+        using var outside = desk.Stranger();
+        var (path, _) = await MakeAsync(page, "water", "Lucero Quintabar", "2026-05-08");
+        var html = await outside.GetStringAsync(path);
+        var (route, sheet) = (html.Split("<div class=\"paper-only\">")[0], html.Split("<div class=\"paper-only\">")[1]);
+        var stops = Regex.Count(route, "<details", RegexOptions.None, TimeSpan.FromSeconds(1));
+        Assert.True(stops > 5, $"{stops} stops");
+        Assert.Equal(stops, Regex.Count(route, "<form ", RegexOptions.None, TimeSpan.FromSeconds(1)));
+        Assert.Contains("Two Gates", sheet, StringComparison.Ordinal); // the sheet is still there to be printed
+        Assert.DoesNotContain("<details open", html, StringComparison.Ordinal);
+        var field = FormWith(html, "value=\"wet\"");
+        using var told = await outside.PostAsync(path, new FormUrlEncodedContent(new Dictionary<string, string> { ["id"] = field.Id, ["about"] = field.About, ["check"] = "1", ["answer"] = "wet" }));
+        var after = await outside.GetStringAsync(told.Headers.Location!.OriginalString);
+        Assert.Contains("<details open><summary><b>" + field.About + " ", after, StringComparison.Ordinal);
     }
 
     /// <summary>Issues the plan once more under the next number, with a change.</summary>

@@ -6,8 +6,12 @@ let opening;
 
 function open() {
   opening ??= new Promise((done, fail) => {
-    const ask = indexedDB.open(shelf, 1);
-    ask.onupgradeneeded = () => { for (const room of ['papers', 'marks', 'photos']) ask.result.createObjectStore(room); };
+    const ask = indexedDB.open(shelf, 2);
+    ask.onupgradeneeded = () => {
+      for (const room of ['papers', 'marks', 'photos']) if (!ask.result.objectStoreNames.contains(room)) ask.result.createObjectStore(room);
+      const marks = ask.transaction.objectStore('marks');
+      if (!marks.indexNames.contains('turn')) marks.createIndex('turn', 'turn');
+    };
     ask.onsuccess = () => { ask.result.onversionchange = () => { ask.result.close(); opening = undefined; }; done(ask.result); };
     ask.onerror = () => fail(ask.error);
   });
@@ -49,11 +53,28 @@ export const keepPapers = papers => change(['papers'], step => {
   for (const [name, text] of Object.entries(JSON.parse(papers))) text === null ? room.delete(name) : room.put(text, name);
 });
 
-export const marks = async () => JSON.stringify(await look('marks', s => s.getAll()));
+// Every keeping of marks has a number, its turn, so that a page reads only what was kept since it last read.
+export async function marks(since) {
+  const db = await open();
+  return new Promise((done, fail) => {
+    const step = db.transaction(['papers', 'marks'], 'readonly');
+    const room = step.objectStore('marks');
+    const turn = step.objectStore('papers').get('turn');
+    const list = since < 0 ? room.getAll() : room.index('turn').getAll(IDBKeyRange.lowerBound(since, true));
+    step.oncomplete = () => done(JSON.stringify({ turn: turn.result ?? 0, marks: list.result }));
+    step.onabort = step.onerror = () => fail(step.error ?? new Error('not read'));
+  });
+}
 
-export const keepMarks = list => change(['marks'], step => {
+export const keepMarks = list => change(['papers', 'marks'], step => {
+  const papers = step.objectStore('papers');
   const room = step.objectStore('marks');
-  for (const mark of JSON.parse(list)) room.put(mark, mark.id);
+  const last = papers.get('turn');
+  last.onsuccess = () => {
+    const turn = (last.result ?? 0) + 1;
+    papers.put(turn, 'turn');
+    for (const mark of JSON.parse(list)) room.put({ ...mark, turn }, mark.id);
+  };
 });
 
 export const photos = async () => JSON.stringify((await look('photos', s => s.getAll())).map(p => ({ id: p.id, state: p.state, size: p.blob.size })));
@@ -80,6 +101,21 @@ export async function keepPhoto(field, id) {
   await change(['photos'], step => step.objectStore('photos').put({ id, blob, state: 'unsent' }, id));
   field.value = '';
   return blob.size;
+}
+
+/** Sends the file of a field as it is: a large one never passes through the page's memory. Gives the host's words. */
+export async function sendFile(field, path, token, language) {
+  const file = field.files?.[0];
+  if (!file) return null;
+  const headers = { 'X-Watersown': '1', 'Content-Type': 'application/zip', 'Accept': 'application/json', 'Accept-Language': language };
+  if (token) headers['X-Watersown-Token'] = token;
+  try {
+    const answer = await fetch(path, { method: 'POST', headers, body: file });
+    field.value = '';
+    return await answer.text();
+  } catch {
+    return null;
+  }
 }
 
 export async function photoAddress(id) {
@@ -148,7 +184,14 @@ export function keepMorning(words) {
   const page = document.querySelector('[data-morning]');
   if (!page) return 0;
   const copy = page.cloneNode(true);
-  for (const gone of copy.querySelectorAll('button, input, select, textarea, details, script, form, a.press, [data-not-kept]')) gone.remove();
+  for (const gone of copy.querySelectorAll('button, input, select, textarea, script, form, a.press, details:not(.decide), .turn, [data-not-kept]')) gone.remove();
+  // What could be opened is kept as the line that it was.
+  for (const closed of copy.querySelectorAll('details')) {
+    const line = document.createElement('div');
+    line.className = 'decide decide-kept';
+    line.append(...closed.querySelector('summary')?.childNodes ?? []);
+    closed.replaceWith(line);
+  }
   for (const link of copy.querySelectorAll('a')) {
     const plain = document.createElement('span');
     plain.className = link.className;
@@ -179,8 +222,56 @@ export function feel(sound) {
   } catch { /* A page may be silent. */ }
 }
 
+/** Three long buzzes and a low double tone: nobody goes on by habit. */
+export function halt(sound) {
+  navigator.vibrate?.([400, 150, 400, 150, 400]);
+  if (!sound) return;
+  try {
+    const air = new AudioContext();
+    for (const at of [0, 0.45]) {
+      const tone = air.createOscillator();
+      const loud = air.createGain();
+      loud.gain.value = 0.12;
+      tone.frequency.value = 196;
+      tone.connect(loud).connect(air.destination);
+      tone.start(air.currentTime + at);
+      tone.stop(air.currentTime + at + 0.3);
+      if (at > 0) tone.onended = () => air.close();
+    }
+  } catch { /* A page may be silent. */ }
+}
+
+/** Where this device is: latitude, longitude, and meters it may be off; nothing where it is not told. Asked once, for a tap. */
+export const here = () => new Promise(done => {
+  if (!navigator.geolocation) { done(null); return; }
+  navigator.geolocation.getCurrentPosition(p => done(p.coords.latitude + ' ' + p.coords.longitude + ' ' + p.coords.accuracy), () => done(null), { enableHighAccuracy: true, timeout: 20000, maximumAge: 5000 });
+});
+
 export async function copy(text) {
   try { await navigator.clipboard.writeText(text); return true; } catch { return false; }
 }
 
 export const focus = selector => document.querySelector(selector)?.focus();
+
+/** A screen too narrow for a board of hours. */
+export const narrow = () => matchMedia('(max-width: 56rem)').matches;
+
+/** Lets a step of the board be moved by hand: the pointer stays with it, and the keys that move it move nothing else. */
+export function steer(frame) {
+  const moves = new Set(['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'PageUp', 'PageDown', 'Enter', 'Escape', ' ']);
+  frame.addEventListener('pointerdown', e => {
+    const step = e.target.closest?.('[data-step]');
+    if (step && e.button === 0 && (e.pointerType === 'mouse' || step.dataset.held === 'true')) frame.setPointerCapture(e.pointerId);
+  });
+  // What is said of a step never lies over it: the panel goes to the other half of the window.
+  const half = e => {
+    const step = e.target.closest?.('[data-step]');
+    if (step) frame.dataset.hand = step.getBoundingClientRect().top > innerHeight / 2 ? 'low' : 'high';
+  };
+  frame.addEventListener('pointerdown', half);
+  frame.addEventListener('focusin', half);
+  frame.addEventListener('keydown', e => {
+    const step = e.target.closest?.('[data-step]');
+    if (step && moves.has(e.key) && (step.dataset.held === 'true' || e.key === ' ')) e.preventDefault();
+  });
+}

@@ -14,6 +14,8 @@
     lead.className = 'bar bar-kept';
     lead.setAttribute('role', 'status');
     lead.textContent = said(kept);
+    // A desk that takes long to wake, or does not, still says how old its page is.
+    const growing = setInterval(() => { if (lead.isConnected) lead.textContent = said(kept); else clearInterval(growing); }, 20000);
     place.replaceChildren(lead, ...copied(kept.page));
     place.dataset.kept = kept.at;
     performance.mark('watersown-kept');
