@@ -1,0 +1,19 @@
+namespace Watersown.Journeys;
+
+/// <summary>All there is to look at.</summary>
+internal static class Screens
+{
+    /// <summary>The desk's own pages, by their addresses on the example farm.</summary>
+    public static ImmutableArray<string> OfTheDesk { get; } =
+    [
+        "", "land", "field/N4", "field/N4/edge", "land/edges", "land/first", "water", "water/route", "seed", "seed/sheet", "flight", "flight/S2", "water/stopped/SP-1", "water/levee/N2", "seed/trailer", "seed/load/1", "schedule", "season", "season/plans", "settings", "no-such-page",
+        "morning/replan",
+    ];
+
+    /// <summary>Sheets for people outside: kind, person, and a day on which there is one.</summary>
+    public static ImmutableArray<(string Sheet, string Person, string Day)> Outside { get; } =
+    [
+        ("water", "Lucero Quintabar", "2026-05-08"), ("water", "Tamsin Wexcombe", "2026-05-08"), ("seed", "Perrin Aldegate", "2026-05-08"),
+        ("flight", "Joss Tarrowby", "2026-05-09"), ("day", "Odalie Marrowfen", "2026-05-08"),
+    ];
+}
