@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Watersown.Records.Database;
 using Watersown.Records.Database.Copies;
 using Watersown.Wording;
@@ -34,8 +33,8 @@ internal static class BookVerb
             ("form", Say.Number(Book.Form)),
             ("name", await book.IdentityAsync(stop)),
             ("holds", BookText.Holds(counts)),
-            ("last mark came in", counts.LastMark is { } last ? Moment(last) : "-"),
-            ("copies", made.IsEmpty ? "none in " + copies.Path : Say.Number(made.Length) + " in " + copies.Path + ", the last of " + Moment(made[0].Made)),
+            ("last mark came in", counts.LastMark is { } last ? OfferCopy.Moment(last) : "-"),
+            ("copies", made.IsEmpty ? "none in " + copies.Path : Say.Number(made.Length) + " in " + copies.Path + ", the last of " + OfferCopy.Moment(made[0].Made)),
         ];
         await edge.Out.WriteAsync(TextTable.Write(["book", ""], lines.Select(l => (ImmutableArray<string>)[l.Item1, l.Item2])));
         if (await book.CheckAsync(stop) is { } fault) return await DamagedAsync(edge, [fault], folder, asked, stop);
@@ -49,6 +48,4 @@ internal static class BookVerb
         await LanguageOption.TellAsync(edge, problems, asked.Language);
         return BookOption.CodeOf(problems);
     }
-
-    private static string Moment(DateTimeOffset moment) => moment.ToUniversalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " UTC";
 }

@@ -23,13 +23,13 @@ public enum WeirKind
 public static class Weir
 {
     // Feet and cubic feet per second, as published; the coefficients carry units and hold in these only.
-    private const double FrancisCoefficient = 3.33;
-    private const double FrancisEndContraction = 0.1;
-    private const double CipollettiCoefficient = 3.367;
+    internal const double FrancisCoefficient = 3.33;
+    internal const double FrancisEndContraction = 0.1;
+    internal const double CipollettiCoefficient = 3.367;
+    internal const double VillemontePower = 0.385;
     private const double NotchCoefficient = 0.578;
     private const double NotchHeadCorrection = 0.0029;
     private const double Gravity = 9.80665 / 0.3048;
-    private const double VillemontePower = 0.385;
 
     /// <summary>Below this the stream clings to the boards.</summary>
     [Source(nameof(Sources.WaterMeasurementManual), "ch. 7, head of 0.2 ft or more")]

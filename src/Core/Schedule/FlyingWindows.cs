@@ -50,6 +50,10 @@ public static class FlyingWindows
     public static Wind? Standing(SeasonState state, DateTimeOffset moment) =>
         state.Wind.Where(w => w.At <= moment && moment - w.At < TimeSpan.FromHours(24)).MaxBy(w => w.At);
 
+    /// <summary>Winds told for a span, with the one that stands at its start.</summary>
+    internal static IEnumerable<Wind> Told(SeasonState state, DateTimeOffset from, DateTimeOffset until) =>
+        state.Wind.Where(w => w.At > from && w.At < until).Append(Standing(state, from)).OfType<Wind>();
+
     /// <summary>Over either of the pilot's limits as told.</summary>
     public static bool TooWindy(Wind wind, Aeroplane aeroplane) =>
         wind.Sustained > aeroplane.WindLimit || wind.Gust > aeroplane.GustLimit;

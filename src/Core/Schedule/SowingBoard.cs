@@ -84,12 +84,15 @@ public static class SowingBoard
             && b.Dry >= needed && Usable(state, place, b, from, last));
     }
 
-    private static DateTimeOffset NextSoak(SeasonState state, SoakPlace place)
+    /// <summary>The day whose soak can still be called for.</summary>
+    internal static DateOnly NextSoakDay(SeasonState state, SoakPlace place)
     {
         var today = FarmTime.Day(state, state.Now);
-        var day = state.Now <= FarmTime.At(state, today, place.CallsUntil) ? today : today.AddDays(1);
-        return FarmTime.At(state, day, place.SoakHour);
+        return state.Now <= FarmTime.At(state, today, place.CallsUntil) ? today : today.AddDays(1);
     }
+
+    /// <summary>When seed called for now goes under water.</summary>
+    internal static DateTimeOffset NextSoak(SeasonState state, SoakPlace place) => FarmTime.At(state, NextSoakDay(state, place), place.SoakHour);
 
     // Ready before the last load, and not past its time at the first.
     private static bool Usable(SeasonState state, SoakPlace place, SoakBatch batch, DateTimeOffset from, DateTimeOffset last)

@@ -129,7 +129,8 @@ public static class MorningCalls
         return new CallLine(text, said is null ? CallState.ToTell : StateOf(said.Last.State), said);
     }
 
-    private static CallState StateOf(ToldState state) => state switch
+    /// <summary>How far somebody was reached by the newest word of it.</summary>
+    public static CallState StateOf(ToldState state) => state switch
     {
         ToldState.Told => CallState.Told,
         ToldState.Heard => CallState.Heard,

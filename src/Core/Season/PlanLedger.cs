@@ -33,7 +33,7 @@ public static class PlanLedger
 {
     /// <summary>A step within this of what was said has not moved.</summary>
     [Source(nameof(Sources.FarmDefault), "a quarter of an hour is the same hour to a crew")]
-    public static TimeSpan Same { get; } = TimeSpan.FromMinutes(15);
+    public static TimeSpan Same => PlanChanges.Same;
 
     /// <summary>The season as it was known when a plan was made: marks put down later are not in it.</summary>
     public static SeasonBook KnownAt(SeasonState ground, Logbook log, DateTimeOffset madeAt) => SeasonFold.Fold(ground, log.KnownAt(madeAt), madeAt);

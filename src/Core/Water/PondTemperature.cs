@@ -13,8 +13,6 @@ public sealed record PondWarmth(Temperature Water, DepthRate Evaporation);
 /// </summary>
 public static class PondTemperature
 {
-    private const double StefanBoltzmann = 4.903e-9; // MJ K⁻⁴ m⁻² day⁻¹
-    private const double Kelvin = 273.16;
     private const double LatentHeat = 2.45; // MJ kg⁻¹
     private const double WaterHeat = 4.186e6; // J m⁻³ K⁻¹
 
@@ -33,14 +31,14 @@ public static class PondTemperature
     public static PondWarmth OfDay(EvapotranspirationDay day, [PlainNumber("share of Penman's wind function")] double? windShare = null)
     {
         var air = (day.High.Celsius + day.Low.Celsius) / 2;
-        var fourth = (Math.Pow(day.High.Celsius + Kelvin, 4) + Math.Pow(day.Low.Celsius + Kelvin, 4)) / 2;
+        var fourth = (Math.Pow(day.High.Celsius + SunEnergy.FaoKelvin, 4) + Math.Pow(day.Low.Celsius + SunEnergy.FaoKelvin, 4)) / 2;
         var clear = SunEnergy.ClearSky(SunEnergy.Extraterrestrial(day.DayOfYear, day.Latitude), day.Elevation);
-        var sky = (StefanBoltzmann * fourth) - SunEnergy.NetLongwave(day.High, day.Low, day.Vapor, clear > 0 ? day.Solar / clear : 1);
+        var sky = (SunEnergy.StefanBoltzmann * fourth) - SunEnergy.NetLongwave(day.High, day.Low, day.Vapor, clear > 0 ? day.Solar / clear : 1);
         var wind = ReferenceEvapotranspiration.WindAtTwoMeters(day.Wind, day.WindHeight).MetersPerSecond;
         var fu = (windShare ?? WindShare) * 6.43 * (1 + (0.536 * wind));
         var gamma = ReferenceEvapotranspiration.Psychrometric(ReferenceEvapotranspiration.AirPressure(day.Elevation));
         double Given(double water) => fu * (Humidity.Saturation(Temperature.FromCelsius(water)) - day.Vapor).Kilopascals;
-        double Over(double water) => (0.94 * day.Solar) + (0.97 * sky) - (0.97 * StefanBoltzmann * Math.Pow(water + Kelvin, 4)) - Given(water) - (fu * gamma * (water - air));
+        double Over(double water) => (0.94 * day.Solar) + (0.97 * sky) - (0.97 * SunEnergy.StefanBoltzmann * Math.Pow(water + SunEnergy.FaoKelvin, 4)) - Given(water) - (fu * gamma * (water - air));
         // The balance falls with the water's warmth, so halving finds it.
         var (low, high) = (air - 40, air + 60);
         for (var i = 0; i < 60; i++)

@@ -64,19 +64,17 @@ public sealed record ReferenceHour(
 /// <summary>Reference evapotranspiration of an hour or a shorter time.</summary>
 public static class HourlyEvapotranspiration
 {
-    private const double SolarConstant = 0.0820; // MJ m⁻² min⁻¹
     private const double StefanBoltzmann = 2.043e-10; // MJ K⁻⁴ m⁻² h⁻¹
-    private const double FaoKelvin = 273.16;
 
     /// <summary>The hour's reference evapotranspiration by the Penman-Monteith form of FAO; never below zero.</summary>
     [Source(nameof(Sources.Fao56), "eq. 53")]
     public static ReferenceHour Of(EvapotranspirationHour hour)
     {
         var (above, angle) = (Extraterrestrial(hour), SunAngle(hour));
-        var clear = (0.75 + (2e-5 * hour.Elevation.Meters)) * above;
+        var clear = SunEnergy.ClearSky(above, hour.Elevation);
         var clearness = clear > 0 && Math.Abs(angle) < SunsetAngle(hour) ? Math.Clamp(hour.Solar / clear, 0, 1) : hour.NightClearness;
-        var given = StefanBoltzmann * Math.Pow(hour.Air.Celsius + FaoKelvin, 4) * (0.34 - (0.14 * Math.Sqrt(hour.Vapor.Kilopascals))) * ((1.35 * clearness) - 0.35);
-        var net = (0.77 * hour.Solar) - given;
+        var given = StefanBoltzmann * Math.Pow(hour.Air.Celsius + SunEnergy.FaoKelvin, 4) * (0.34 - (0.14 * Math.Sqrt(hour.Vapor.Kilopascals))) * ((1.35 * clearness) - 0.35);
+        var net = SunEnergy.NetShortwave(hour.Solar) - given;
         var soil = net * (hour.Solar > 0 ? 0.1 : 0.5);
         var wind = ReferenceEvapotranspiration.WindAtTwoMeters(hour.Wind, hour.WindHeight).MetersPerSecond;
         double slope = Humidity.Slope(hour.Air), gamma = ReferenceEvapotranspiration.Psychrometric(ReferenceEvapotranspiration.AirPressure(hour.Elevation));
@@ -93,7 +91,7 @@ public static class HourlyEvapotranspiration
         // A period that the sun rises or sets in counts only its sunny part.
         double from = Math.Clamp(SunAngle(hour) - half, -sunset, sunset), until = Math.Clamp(SunAngle(hour) + half, -sunset, sunset);
         var turned = ((until - from) * Math.Sin(f) * Math.Sin(d)) + (Math.Cos(f) * Math.Cos(d) * (Math.Sin(until) - Math.Sin(from)));
-        return 12 * 60 / Math.PI * SolarConstant * SunEnergy.RelativeDistance(hour.DayOfYear) * turned / hour.Hours;
+        return 12 * 60 / Math.PI * SunEnergy.SolarConstant * SunEnergy.RelativeDistance(hour.DayOfYear) * turned / hour.Hours;
     }
 
     /// <summary>How far the sun stands from its noon, in the middle of the period.</summary>
@@ -109,7 +107,7 @@ public static class HourlyEvapotranspiration
     }
 
     private static double SunsetAngle(EvapotranspirationHour hour) =>
-        Math.Acos(Math.Clamp(-Math.Tan(Radians(hour.Latitude)) * Math.Tan(SunEnergy.Declination(hour.DayOfYear)), -1, 1));
+        SunEnergy.SunsetHourAngle(Radians(hour.Latitude), SunEnergy.Declination(hour.DayOfYear));
 
     private static double Radians(double degrees) => degrees * Math.PI / 180;
 

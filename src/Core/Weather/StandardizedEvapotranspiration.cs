@@ -14,7 +14,6 @@ public enum ReferenceSurface
 public static class StandardizedEvapotranspiration
 {
     private const double DailyStefanBoltzmann = 4.901e-9; // MJ K⁻⁴ m⁻² day⁻¹
-    private const double SolarConstant = 4.92; // MJ m⁻² h⁻¹
 
     /// <summary>Solar radiation over clear-sky radiation is held in between.</summary>
     private const double ClearnessLeast = 0.3;
@@ -35,11 +34,10 @@ public static class StandardizedEvapotranspiration
     [return: PlainNumber("MJ per m² and day")]
     public static double NetRadiation(EvapotranspirationDay day)
     {
-        double f = day.Latitude * Math.PI / 180, d = SunEnergy.Declination(day.DayOfYear), ws = Math.Acos(Math.Clamp(-Math.Tan(f) * Math.Tan(d), -1, 1));
-        var above = 24 / Math.PI * SolarConstant * SunEnergy.RelativeDistance(day.DayOfYear) * ((ws * Math.Sin(f) * Math.Sin(d)) + (Math.Cos(f) * Math.Cos(d) * Math.Sin(ws)));
-        var clear = SunEnergy.ClearSky(above, day.Elevation);
+        // Its solar constant of 4.92 MJ an hour is that of FAO by the minute.
+        var clear = SunEnergy.ClearSky(SunEnergy.Extraterrestrial(day.DayOfYear, day.Latitude), day.Elevation);
         var cloud = (1.35 * Math.Clamp(clear > 0 ? day.Solar / clear : 1, ClearnessLeast, 1)) - 0.35;
-        var fourth = (Math.Pow(day.High.Celsius + 273.16, 4) + Math.Pow(day.Low.Celsius + 273.16, 4)) / 2;
+        var fourth = (Math.Pow(day.High.Celsius + SunEnergy.FaoKelvin, 4) + Math.Pow(day.Low.Celsius + SunEnergy.FaoKelvin, 4)) / 2;
         return SunEnergy.NetShortwave(day.Solar) - (DailyStefanBoltzmann * cloud * (0.34 - (0.14 * Math.Sqrt(day.Vapor.Kilopascals))) * fourth);
     }
 

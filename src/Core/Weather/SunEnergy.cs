@@ -7,9 +7,9 @@ namespace Watersown.Weather;
 public static class SunEnergy
 {
     // FAO-56 symbols: J day of the year; f latitude, d declination, ws sunset hour angle, all radians; dr relative distance.
-    private const double SolarConstant = 0.0820; // MJ m⁻² min⁻¹
-    private const double StefanBoltzmann = 4.903e-9; // MJ K⁻⁴ m⁻² day⁻¹
-    private const double FaoKelvin = 273.16;
+    internal const double SolarConstant = 0.0820; // MJ m⁻² min⁻¹
+    internal const double StefanBoltzmann = 4.903e-9; // MJ K⁻⁴ m⁻² day⁻¹
+    internal const double FaoKelvin = 273.16;
     private const double CropAlbedo = 0.23;
 
     /// <summary>What reaches the top of the air.</summary>
@@ -72,5 +72,5 @@ public static class SunEnergy
     public static double RelativeDistance([PlainNumber("day of the year")] int dayOfYear) => 1 + (0.033 * Math.Cos(2 * Math.PI * dayOfYear / 365));
 
     // Eq. 25, held within what an arc cosine knows: beyond, the sun does not set (π) or does not rise (0).
-    private static double SunsetHourAngle(double f, double d) => Math.Acos(Math.Clamp(-Math.Tan(f) * Math.Tan(d), -1, 1));
+    internal static double SunsetHourAngle(double f, double d) => Math.Acos(Math.Clamp(-Math.Tan(f) * Math.Tan(d), -1, 1));
 }

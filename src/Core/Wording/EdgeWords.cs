@@ -11,12 +11,6 @@ public sealed partial record EdgeWords
 
     public required string CornersNone { get; init; }
 
-    public required string Corner { get; init; }
-
-    public required string Latitude { get; init; }
-
-    public required string Longitude { get; init; }
-
     public required string Place { get; init; }
 
     public required string Remove { get; init; }

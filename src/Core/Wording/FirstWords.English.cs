@@ -11,7 +11,6 @@ public sealed partial record FirstWords
         FarmUsual = "My farm",
         List = "List of fields",
         ListHint = "One line a field, with commas or tabs between. Headings may be misspelled, in any order, or missing.",
-        Example = "For example",
         Rate = "Dry rate where the list gives none, {unit}",
         Read = "Read the list",
         Understood = "What was understood",

@@ -11,7 +11,6 @@ public sealed partial record FirstWords
         FarmUsual = "Mi rancho",
         List = "Lista de campos",
         ListHint = "Una línea por campo, con comas o tabuladores. Los encabezados pueden tener faltas, ir en cualquier orden o faltar.",
-        Example = "Por ejemplo",
         Rate = "Dosis en seco donde la lista no la da, {unit}",
         Read = "Leer la lista",
         Understood = "Lo que se entendió",

@@ -17,8 +17,6 @@ public sealed partial record FirstWords
 
     public required string ListHint { get; init; }
 
-    public required string Example { get; init; }
-
     public required string Rate { get; init; }
 
     public required string Read { get; init; }

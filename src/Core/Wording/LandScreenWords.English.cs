@@ -52,7 +52,6 @@ public sealed partial record LandScreenWords
         Total = "All fields",
         TotalShown = "Shown: {n} of {all} fields",
         Missing = "{n} not told",
-        NotTold = "not told",
         Broken = "broken",
         NoSpill = "NO SPILL",
         NoField = "The farm has no field {code}.",

@@ -52,7 +52,6 @@ public sealed partial record LandScreenWords
         Total = "Todos los campos",
         TotalShown = "Se ven {n} de {all} campos",
         Missing = "{n} sin dato",
-        NotTold = "sin dato",
         Broken = "roto",
         NoSpill = "NO TIRAR AGUA",
         NoField = "El rancho no tiene el campo {code}.",

@@ -99,8 +99,6 @@ public sealed partial record LandScreenWords
 
     public required string Missing { get; init; }
 
-    public required string NotTold { get; init; }
-
     public required string Broken { get; init; }
 
     public required string NoSpill { get; init; }

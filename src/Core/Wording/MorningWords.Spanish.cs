@@ -87,7 +87,7 @@ public sealed partial record MorningWords
         SayDrain = "{batch}, {weight} {unit} en seco, para sembrar {when}. Mire antes el viento.",
         SayLongSoak = "Habrá estado {hours} bajo el agua, más de las {most} de costumbre.",
         SayFlight = "{day} desde las {from}: {land}, unas {hours} h.",
-        SayDump = "Tanda {batch}, {weight} {unit} en seco de {variety}: ningún campo se puede sembrar con él a tiempo.",
+        SayDump = "Tanda {batch}, {weight} {unit} en seco de {variety}: ningún campo se puede sembrar con ella a tiempo.",
         Seed = "Semilla",
         SeedNone = "No hay semilla en remojo ni escurrida.",
         SeedMore = "Todo sobre la semilla",

@@ -111,8 +111,6 @@ public sealed partial record PinScreenWords
 
     public required string PlanStop { get; init; }
 
-    public required string PlanDone { get; init; }
-
     public required string PlanFailed { get; init; }
 
     public required string PlanAuto { get; init; }
@@ -120,8 +118,6 @@ public sealed partial record PinScreenWords
     public required string Moves { get; init; }
 
     public required string MovesLead { get; init; }
-
-    public required string MovesNone { get; init; }
 
     public required string MoveLine { get; init; }
 

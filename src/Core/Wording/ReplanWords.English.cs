@@ -65,7 +65,6 @@ public sealed partial record ReplanWords
         DrainOf = "Drain {batch} {when}: {span} under water",
         CallOff = "Call {batch} off before {when}",
         InAir = "{hours} in the air on {day}, of {slot} open",
-        TwoAges = "Two sowing ages in one field.",
         Moves = "Moves what people were told:",
         MovesFrom = "{person}: {field} {task} from {before} to {after}",
         MovesGone = "{person}: {field} {task} {before} is off",

@@ -65,7 +65,6 @@ public sealed partial record ReplanWords
         DrainOf = "Escurrir {batch} {when}: {span} bajo el agua",
         CallOff = "Cancelar {batch} antes de {when}",
         InAir = "{hours} en el aire el {day}, de {slot} abiertas",
-        TwoAges = "Dos edades de siembra en un campo.",
         Moves = "Cambia lo que se dijo:",
         MovesFrom = "{person}: {field} {task} de {before} a {after}",
         MovesGone = "{person}: {field} {task} {before} ya no va",

@@ -125,8 +125,6 @@ public sealed partial record ReplanWords
 
     public required string InAir { get; init; }
 
-    public required string TwoAges { get; init; }
-
     public required string Moves { get; init; }
 
     public required string MovesFrom { get; init; }

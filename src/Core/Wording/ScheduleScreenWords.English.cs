@@ -22,7 +22,6 @@ public sealed partial record ScheduleScreenWords
         BoardLead = "Hours go left to right; the heavy upright is now. Nights are darker; wind over a pilot's limit is slanted.",
         Fields = "Fields",
         WhatHolds = "What holds it",
-        WhatHoldsLead = "the one thing that, eased by an hour, would bring the field forward",
         Wind = "Wind",
         WindLead = "{unit}, at the strip",
         WindForecast = "forecast {age}",

@@ -22,7 +22,6 @@ public sealed partial record ScheduleScreenWords
         BoardLead = "Las horas van de izquierda a derecha; la raya gruesa es ahora. Las noches son más oscuras; el viento sobre el límite del piloto va rayado.",
         Fields = "Campos",
         WhatHolds = "Qué lo detiene",
-        WhatHoldsLead = "lo único que, con una hora menos, adelantaría el campo",
         Wind = "Viento",
         WindLead = "{unit}, en la pista",
         WindForecast = "pronóstico {age}",

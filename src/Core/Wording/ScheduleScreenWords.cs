@@ -39,8 +39,6 @@ public sealed partial record ScheduleScreenWords
 
     public required string WhatHolds { get; init; }
 
-    public required string WhatHoldsLead { get; init; }
-
     public required string Wind { get; init; }
 
     public required string WindLead { get; init; }

@@ -5,7 +5,6 @@ public sealed partial record SeasonScreenWords
     public static SeasonScreenWords English { get; } = new()
     {
         Title = "Season",
-        Lead = "Everything that was marked, the newest first. Nothing here is ever changed: a correction is another mark.",
         ToPlans = "Plans compared",
         Search = "Search the marks",
         SearchHint = "a field, a name, a word",
@@ -48,7 +47,6 @@ public sealed partial record SeasonScreenWords
         ThisDevice = "this device",
         LateBy = "put down {when}, {late} late",
         NotSent = "to send",
-        Refused = "refused",
         Replaced = "REPLACED",
         Withdrawn = "TAKEN BACK",
         LookAgain = "LOOK AGAIN",

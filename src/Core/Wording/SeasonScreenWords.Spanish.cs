@@ -5,7 +5,6 @@ public sealed partial record SeasonScreenWords
     public static SeasonScreenWords Spanish { get; } = new()
     {
         Title = "Temporada",
-        Lead = "Todo lo anotado, lo más nuevo primero. Nada de esto se cambia: una corrección es otra anotación.",
         ToPlans = "Comparar planes",
         Search = "Buscar en las anotaciones",
         SearchHint = "un campo, un nombre, una palabra",
@@ -48,7 +47,6 @@ public sealed partial record SeasonScreenWords
         ThisDevice = "este aparato",
         LateBy = "anotado {when}, {late} después",
         NotSent = "por mandar",
-        Refused = "rechazada",
         Replaced = "REEMPLAZADA",
         Withdrawn = "RETIRADA",
         LookAgain = "VOLVER A VER",

@@ -5,8 +5,6 @@ public sealed partial record SeasonScreenWords
 {
     public required string Title { get; init; }
 
-    public required string Lead { get; init; }
-
     public required string ToPlans { get; init; }
 
     public required string Search { get; init; }
@@ -90,8 +88,6 @@ public sealed partial record SeasonScreenWords
     public required string LateBy { get; init; }
 
     public required string NotSent { get; init; }
-
-    public required string Refused { get; init; }
 
     public required string Replaced { get; init; }
 

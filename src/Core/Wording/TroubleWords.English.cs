@@ -154,7 +154,6 @@ public sealed partial record TroubleWords
         WindLean = "Water leans",
         WindTilt = "{tilt} end to end",
         WindBare = "upwind {length} bare",
-        WindShare = "Rank",
         WindSown = "sown {age} ago",
         WindFirst = "first",
         WindPercent = "{n} % of the first",

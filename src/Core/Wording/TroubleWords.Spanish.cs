@@ -154,7 +154,6 @@ public sealed partial record TroubleWords
         WindLean = "El agua se inclina",
         WindTilt = "{tilt} de punta a punta",
         WindBare = "{length} descubiertos a barlovento",
-        WindShare = "Orden",
         WindSown = "sembrado hace {age}",
         WindFirst = "primero",
         WindPercent = "{n} % del primero",

@@ -303,8 +303,6 @@ public sealed partial record TroubleWords
 
     public required string WindBare { get; init; }
 
-    public required string WindShare { get; init; }
-
     public required string WindSown { get; init; }
 
     public required string WindFirst { get; init; }

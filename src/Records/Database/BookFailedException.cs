@@ -9,4 +9,8 @@ public sealed class BookFailedException : IOException
         : base("The book could not be read or written: " + cause.Message.TrimEnd('.') + ".", cause)
     {
     }
+
+    /// <summary>What lies behind a failure, in one line without its full stop: the engine's own words where the book failed.</summary>
+    public static string Cause(Exception failure) =>
+        (failure is BookFailedException { InnerException: { } engine } ? engine : failure).Message.ReplaceLineEndings(" ").TrimEnd('.');
 }

@@ -45,7 +45,7 @@ internal static partial class FailureEdge
             context.Response.Clear();
             SecurityHeaders.Put(context, SecurityHeaders.ForData);
             context.Response.Headers.RetryAfter = "30";
-            await Reply.ProblemsAsync(context, StatusCodes.Status503ServiceUnavailable, HostProblems.BookFails.At(string.Empty, ("value", (failure.InnerException ?? failure).Message.ReplaceLineEndings(" ").TrimEnd('.'))));
+            await Reply.ProblemsAsync(context, StatusCodes.Status503ServiceUnavailable, HostProblems.BookFails.At(string.Empty, ("value", BookFailedException.Cause(failure))));
         }
         catch (Exception failure)
         {

@@ -82,10 +82,7 @@ public static class BoardDays
 
     private static Wind? Strongest(SeasonState state, ImmutableArray<DaySlot> slots)
     {
-        ImmutableArray<Wind> told =
-        [
-            .. slots.SelectMany(s => state.Wind.Where(w => w.At > s.From && w.At < s.Until).Append(FlyingWindows.Standing(state, s.From)).OfType<Wind>()),
-        ];
+        ImmutableArray<Wind> told = [.. slots.SelectMany(s => FlyingWindows.Told(state, s.From, s.Until))];
         return told.IsEmpty ? null : told.MaxBy(w => w.Sustained)! with { Gust = told.Max(w => w.Gust) };
     }
 }

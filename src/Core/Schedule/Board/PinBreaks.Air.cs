@@ -11,7 +11,7 @@ public static partial class PinBreaks
         var rules = state.SoakRules;
         if (state.Batches.FirstOrDefault(b => b.Code == task.Batch) is not { } batch)
         {
-            var fit = NextSoak(state) + rules.SoakLeast + rules.Drain;
+            var fit = SowingBoard.NextSoak(state, rules) + rules.SoakLeast + rules.Drain;
             if (fit > start) yield return Missing(PinBreakKind.SeedYoung, fit, start, "soaked next, and drained", "soak place");
             yield break;
         }
@@ -29,12 +29,6 @@ public static partial class PinBreaks
             Working = Working.Empty.Given("U", "use by", Datum.Moment(last), string.Empty, "batch " + batch.Code, batch.InSoak).Given("S", "pinned for", Datum.Moment(start), string.Empty, "pin")
                 .Step("L", "past use by", (start - last).TotalHours, "h", "S − U", Watersown.Sources.Arithmetic),
         };
-    }
-
-    private static DateTimeOffset NextSoak(SeasonState state)
-    {
-        var (rules, today) = (state.SoakRules, FarmTime.Day(state, state.Now));
-        return FarmTime.At(state, state.Now <= FarmTime.At(state, today, rules.CallsUntil) ? today : today.AddDays(1), rules.SoakHour);
     }
 
     private static IEnumerable<PinBreak> Air(SeasonPlan plan, SeasonState state, PlanTask task, DateTimeOffset start)
@@ -73,6 +67,5 @@ public static partial class PinBreaks
 
     /// <summary>The strongest wind told for a span that is over the pilot's limits.</summary>
     private static Wind? Blown(SeasonState state, Aeroplane plane, DateTimeOffset start, DateTimeOffset end) =>
-        state.Wind.Where(w => w.At > start && w.At < end).Append(FlyingWindows.Standing(state, start)).OfType<Wind>()
-            .Where(w => FlyingWindows.TooWindy(w, plane)).MaxBy(w => w.Sustained);
+        FlyingWindows.Told(state, start, end).Where(w => FlyingWindows.TooWindy(w, plane)).MaxBy(w => w.Sustained);
 }

@@ -37,9 +37,7 @@ public static class Flips
         ArgumentNullException.ThrowIfNull(replan);
         var ranked = replan.Ranked(prices);
         if (ranked.IsEmpty) return [];
-        var all = replan.Plans.IsEmpty ? [] : replan.Plans;
-        var flips = new[] { FlipPrice.HeadAge, FlipPrice.Delay }.SelectMany(price => Nearest(all, ranked[0].Plan, prices, price));
-        return [.. flips];
+        return [.. new[] { FlipPrice.HeadAge, FlipPrice.Delay }.SelectMany(price => Nearest(replan.Plans, ranked[0].Plan, prices, price))];
     }
 
     private static IEnumerable<Flip> Nearest(ImmutableArray<ReplanPlan> plans, ReplanPlan best, ReplanPrices prices, FlipPrice price)

@@ -56,7 +56,6 @@ public sealed record ReplanCase
         var mornings = MorningsOf(state);
         var waiting = FieldsOf(state, plan, mornings);
         ImmutableArray<WaitingField> fields = [.. waiting.Take(MostFields)];
-        var calls = FarmTime.At(state, today, state.SoakRules.CallsUntil);
         return new ReplanCase
         {
             State = state,
@@ -65,7 +64,7 @@ public sealed record ReplanCase
             LeftOut = [.. waiting.Skip(MostFields)],
             Mornings = mornings,
             Batches = [.. state.Batches.Where(b => b.Dry > DrySeed.Zero).Select(b => StandingBatches.Of(state, b, fields, mornings))],
-            FirstSoakDay = state.Now <= calls ? today : today.AddDays(1),
+            FirstSoakDay = SowingBoard.NextSoakDay(state, state.SoakRules),
         };
     }
 

@@ -18,7 +18,7 @@ public static class ReplanLaying
         {
             State = replan.Case.State,
             Tasks = [.. kept.Concat(Steps(replan, choice)).OrderBy(t => t.Start).ThenBy(t => t.Field, StringComparer.Ordinal).ThenBy(t => t.Kind)],
-            LostBatches = [.. replan.Case.Batches.Where(b => b.Use == BatchUse.Past).Select(b => b.Batch.Code)],
+            LostBatches = Lost(replan),
             Decisions = [.. plan.Decisions.Where(d => !d.Fields.Any(weighed.Contains))],
         };
     }
@@ -26,13 +26,13 @@ public static class ReplanLaying
     /// <summary>The same with nothing in it but the weighed fields: what is to be told of this choice alone.</summary>
     [Source(nameof(Sources.FarmRecord), "the steps of the choice alone")]
     public static SeasonPlan Alone(SeasonPlan plan, MorningReplan replan, ReplanPlan choice) =>
-        On(plan, replan, choice) with { Tasks = Steps(replan, choice), Decisions = [], Orders = [] };
+        plan with { State = replan.Case.State, Tasks = Steps(replan, choice), LostBatches = Lost(replan), Decisions = [], Orders = [] };
 
     /// <summary>What a person pins by choosing: when each field is sown, and from which soak.</summary>
     public static ImmutableArray<(string Field, PlanTaskKind Task, DateTimeOffset Start)> Pins(ReplanPlan choice)
     {
         var pins = ImmutableArray.CreateBuilder<(string, PlanTaskKind, DateTimeOffset)>();
-        foreach (var sowing in choice.Sowings.Where(s => s.Piece is null))
+        foreach (var sowing in choice.Sowings)
         {
             if (sowing.Start is not { } start) continue;
             pins.Add((sowing.Field.Code, PlanTaskKind.Soak, sowing.Batch?.InSoak ?? sowing.Soak!.Value));
@@ -48,6 +48,8 @@ public static class ReplanLaying
         var pins = Pins(choice);
         return !pins.IsEmpty && pins.All(p => state.Pins.Any(s => s.Field == p.Field && s.Task == TaskWords.Of(p.Task) && s.Start == p.Start));
     }
+
+    private static ImmutableArray<string> Lost(MorningReplan replan) => [.. replan.Case.Batches.Where(b => b.Use == BatchUse.Past).Select(b => b.Batch.Code)];
 
     private static HashSet<string> Codes(MorningReplan replan) => replan.Case.Fields.Select(f => f.Code).ToHashSet(StringComparer.Ordinal);
 

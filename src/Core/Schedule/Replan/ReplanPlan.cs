@@ -28,10 +28,7 @@ public sealed record PlannedSowing(WaitingField Field, DateOnly Day)
     /// <summary>When its seed is taken off the water.</summary>
     public DateTimeOffset? Drain { get; init; }
 
-    /// <summary>Only a piece of the field; the rest stands in a line of its own.</summary>
-    public Area? Piece { get; init; }
-
-    public Area Land => Piece ?? Field.Land.Net;
+    public Area Land => Field.Land.Net;
 
     /// <summary>Dry seed sown in this line.</summary>
     public DrySeed Dry => Field.Season.Rate * Land;
@@ -94,9 +91,6 @@ public sealed record ReplanPlan
     /// <summary>Acres times the squared days that their head check was wet beyond those that are free.</summary>
     [PlainNumber("acres times squared days")]
     public required decimal WaterAge { get; init; }
-
-    /// <summary>One field is sown from two batches of different age.</summary>
-    public bool TwoAges => Sowings.GroupBy(s => s.Field.Code, StringComparer.Ordinal).Any(g => g.Count() > 1);
 
     /// <summary>Money under prices: seed lost, delay and water age together.</summary>
     public Money Cost(ReplanPrices prices) => SeedCost + DelayCost(prices) + AgeCost(prices);

@@ -3,9 +3,9 @@ using Watersown.Wording;
 namespace Watersown.Schedule.Sheets;
 
 /// <summary>The board of fields and mornings: what can be sown when, and what blocks the rest, in words.</summary>
-internal static class DayBoard
+public static class DayBoard
 {
-    public static IEnumerable<Block> Blocks(DaySheet sheet, Telling tell)
+    internal static IEnumerable<Block> Blocks(DaySheet sheet, Telling tell)
     {
         if (sheet.Board.IsEmpty) yield break;
         var words = tell.Words.Day;
@@ -25,12 +25,13 @@ internal static class DayBoard
         return cell.Blocks switch
         {
             [] => Cell.Of(words.BoardCan),
-            [(SowingBlock.Ground or SowingBlock.Water) and var first, ..] => Cell.Of(Said(first, words)),
-            var blocks => Cell.Of(string.Join(", ", blocks.Select(b => Said(b, words)))),
+            [(SowingBlock.Ground or SowingBlock.Water) and var first, ..] => Cell.Of(Of(first, words)),
+            var blocks => Cell.Of(string.Join(", ", blocks.Select(b => Of(b, words)))),
         };
     }
 
-    private static string Said(SowingBlock block, DayWords words) => block switch
+    /// <summary>What stands against sowing, in one word.</summary>
+    public static string Of(SowingBlock block, DayWords words) => block switch
     {
         SowingBlock.Ground => words.BlockGround,
         SowingBlock.Water => words.BlockWater,

@@ -9,11 +9,10 @@ namespace Watersown.Water.Flood;
 /// </summary>
 internal readonly struct BoxFlow
 {
-    // Francis's 3.33 is per ft^0.5/s: times the root of a foot it is per m^0.5/s.
-    private const double Coefficient = 3.33 * 0.5520869496736904;
-    private const double Contraction = 0.2;
+    // Francis's coefficient is per ft^0.5/s: times the root of a foot it is per m^0.5/s. Each of two ends draws in.
+    private const double Coefficient = Weir.FrancisCoefficient * 0.5520869496736904;
+    private const double Contraction = 2 * Weir.FrancisEndContraction;
     private const double Still = 0.001;
-    private const double DrownedPower = 0.385;
     private readonly double width;
     private readonly double contraction;
 
@@ -23,7 +22,7 @@ internal readonly struct BoxFlow
     public BoxFlow(double width, WeirKind kind)
     {
         if (kind == WeirKind.VNotch90) throw new ArgumentOutOfRangeException(nameof(kind), kind, "A box has a straight crest.");
-        this.width = kind == WeirKind.Cipolletti ? width * (3.367 / 3.33) : width;
+        this.width = kind == WeirKind.Cipolletti ? width * (Weir.CipollettiCoefficient / Weir.FrancisCoefficient) : width;
         contraction = kind == WeirKind.Contracted ? Contraction : 0;
     }
 
@@ -44,5 +43,5 @@ internal readonly struct BoxFlow
     // The ends draw in by a tenth of the head each; from three widths of head on (never on a farm) no further.
     private double Free(double head) => Coefficient * (width - (contraction * Math.Min(head, 3 * width))) * head * Math.Sqrt(head);
 
-    private static double Drowned(double ratio) => Math.Pow(1 - (ratio * Math.Sqrt(ratio)), DrownedPower);
+    private static double Drowned(double ratio) => Math.Pow(1 - (ratio * Math.Sqrt(ratio)), Weir.VillemontePower);
 }

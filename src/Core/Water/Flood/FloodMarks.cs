@@ -66,11 +66,6 @@ internal sealed class FloodMarks
         }
     }
 
-    public void End(double[] held)
-    {
-        for (var i = 0; i < part.Count; i++) deepest[i] = Math.Max(deepest[i], system.Pond(i, held[i]));
-    }
-
     public FloodStory Story(int check, double held) => new(part.Names[check], At(firstWet[check]), At(full[check]),
         WaterDepth.FromMeters(system.Pond(check, held)), Fraction.FromShare(system.CoveredAt(check, held) / part.Area[check]))
     {

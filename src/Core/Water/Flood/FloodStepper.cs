@@ -50,7 +50,6 @@ internal sealed class FloodStepper
             Stretch(next < part.Changes.Count ? Math.Min(end, part.Changes[next].At) : end);
         }
 
-        marks.End(held);
     }
 
     public FloodStory Story(int check) => marks.Story(check, held[check]);

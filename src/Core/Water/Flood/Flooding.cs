@@ -25,11 +25,7 @@ public static class Flooding
             run.To(span.TotalSeconds);
             for (var i = 0; i < part.Count; i++) checks[part.Checks[i]] = run.Story(i);
             for (var b = 0; b < part.Boxes.Count; b++) boxes[part.Boxes[b]] = run.BoxStory(b, network.Boxes[part.Boxes[b]].Name);
-            sums.In += run.Sums.In;
-            sums.Rain += run.Sums.Rain;
-            sums.Evaporated += run.Sums.Evaporated;
-            sums.Percolated += run.Sums.Percolated;
-            sums.Left += run.Sums.Left;
+            sums.Add(run.Sums, 1);
             stored += run.Stored;
             steps += run.Steps;
         }

@@ -9,17 +9,6 @@ namespace Watersown.Pocket.Schedule.Morning;
 /// <summary>Words and patterns of the Morning page's states.</summary>
 internal static class MorningSaid
 {
-    /// <summary>What stands against sowing, in one word.</summary>
-    public static string Of(SowingBlock block, DayWords words) => block switch
-    {
-        SowingBlock.Ground => words.BlockGround,
-        SowingBlock.Water => words.BlockWater,
-        SowingBlock.Seed => words.BlockSeed,
-        SowingBlock.Plane => words.BlockPlane,
-        SowingBlock.Wind => words.BlockWind,
-        _ => throw new System.Diagnostics.UnreachableException(),
-    };
-
     /// <summary>The state that a block is drawn as.</summary>
     public static StateKind Kind(SowingBlock block) => block switch
     {

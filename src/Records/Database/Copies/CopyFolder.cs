@@ -63,8 +63,7 @@ public sealed class CopyFolder
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            var cause = failure is BookFailedException { InnerException: { } inner } ? inner : failure;
-            return Outcome<CheckedCopy>.Refuse(CopyProblems.NotMade.At(Path, ("value", cause.Message.ReplaceLineEndings(" ").TrimEnd('.'))));
+            return Outcome<CheckedCopy>.Refuse(CopyProblems.NotMade.At(Path, ("value", BookFailedException.Cause(failure))));
         }
         finally
         {

@@ -15,7 +15,10 @@ public static class OfferCopy
         var book = Dialect.IsServer(connection) ? "…" : connection;
         return await copies.NewestGoodAsync(stop) is { } good
             ? CopyProblems.GoodCopy.At(copies.Path,
-                ("value", good.Copy.Made.ToUniversalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " UTC"), ("count", Wording.Say.Number(good.Counts.Marks)), ("copy", good.Copy.Path), ("book", book))
+                ("value", Moment(good.Copy.Made)), ("count", Wording.Say.Number(good.Counts.Marks)), ("copy", good.Copy.Path), ("book", book))
             : CopyProblems.NoCopy.At(copies.Path, ("value", copies.Path));
     }
+
+    /// <summary>A moment as it is told of a book and its copies, which know no farm's clock.</summary>
+    public static string Moment(DateTimeOffset moment) => moment.ToUniversalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " UTC";
 }

@@ -51,8 +51,7 @@ public static class RestoreBook
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            var cause = failure is BookFailedException { InnerException: { } inner } ? inner : failure;
-            return Refuse(FileProblems.NotWritable.At(path, ("value", cause.Message.ReplaceLineEndings(" ").TrimEnd('.'))));
+            return Refuse(FileProblems.NotWritable.At(path, ("value", BookFailedException.Cause(failure))));
         }
         finally
         {
