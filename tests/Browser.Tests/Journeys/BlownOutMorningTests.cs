@@ -49,11 +49,11 @@ public sealed class BlownOutMorningTests(Chromium chromium, Marrowfen marrowfen)
     {
         await using var phone = await Device.VisitedAsync(chromium, marrowfen.Quiet, new Holding(Phone: false));
         await phone.GoAsync("morning/replan");
-        await SetAsync(phone, "A day's delay of an acre", delay);
+        await SetAsync(phone, "Price of a day's delay", delay);
         var exact = (Stranded + (13 * decimal.Parse(delay, CultureInfo.InvariantCulture))) / 319;
         foreach (var (off, sownFirst) in ((decimal, string)[])[(0.0002m, "S2"), (-0.0002m, "N3"), (0.0002m, "S2")])
         {
-            await SetAsync(phone, "An acre's day² of water beyond 8 days", decimal.Round(exact + off, 5).ToString(CultureInfo.InvariantCulture));
+            await SetAsync(phone, "Price of water age over 8 days", decimal.Round(exact + off, 5).ToString(CultureInfo.InvariantCulture));
             await Plan(phone, 0).GetByRole(AriaRole.Row, new() { Name = sownFirst + " " }).First.GetByText("B-08").WaitForAsync();
             await Plan(phone, 0).GetByText("costs least").WaitForAsync();
         }
