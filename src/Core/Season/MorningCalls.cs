@@ -61,7 +61,7 @@ public sealed record MorningCall(string Message, CrewRole Role, string Name)
     /// <param name="byVoice">Said, not written.</param>
     public Told Mark(ToldState state, bool byVoice) => new(Message, Name, state)
     {
-        Role = Role.ToString().ToLower(CultureInfo.InvariantCulture),
+        Role = SaidWords.Role(Role),
         ByVoice = byVoice,
         Plan = Plan,
         Text = string.Join('\n', Lines.Select(l => l.Text)),
@@ -173,6 +173,6 @@ public static class MorningCalls
     {
         var sum = 14695981039346656037UL;
         foreach (var letter in to.Name + "\n" + string.Join('\n', lines.Select(l => l.Text))) sum = unchecked((sum ^ letter) * 1099511628211UL);
-        return string.Create(CultureInfo.InvariantCulture, $"{day:yyyy-MM-dd}/{to.Role.ToString().ToLower(CultureInfo.InvariantCulture)}/{sum:x16}");
+        return string.Create(CultureInfo.InvariantCulture, $"{day:yyyy-MM-dd}/{SaidWords.Role(to.Role)}/{sum:x16}");
     }
 }

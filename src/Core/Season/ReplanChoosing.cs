@@ -40,7 +40,7 @@ public static class ReplanChoosing
     /// <param name="plan">Number of the plan in force.</param>
     public static Told Say(ReplanDraft draft, ToldState state, bool voice, [PlainNumber("number of a plan")] int? plan) => new(draft.Message, draft.Name, state)
     {
-        Role = draft.RoleWord,
+        Role = SaidWords.Role(draft.Role),
         ByVoice = voice,
         Plan = plan,
         Text = string.Join('\n', draft.Texts.Select(t => t.Text)),

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Watersown.Schedule;
 using Watersown.Schedule.Sheets;
 
@@ -8,6 +9,9 @@ internal static class SaidWords
 {
     /// <summary>Words older than this say nothing of this morning: noon of the day before.</summary>
     public static DateTimeOffset Since(SeasonBook book) => FarmTime.Midnight(book.State, FarmTime.Day(book.State, book.Now)).AddHours(-12);
+
+    /// <summary>What a role is called in a mark, whatever the farm calls it.</summary>
+    public static string Role(CrewRole role) => role.ToString().ToLower(CultureInfo.InvariantCulture);
 
     /// <summary>A text holds a word as a word of its own: N1 is not in N12.</summary>
     public static bool Holds(string text, string word)
@@ -31,7 +35,7 @@ internal static class SaidWords
         ImmutableArray<string> moments = [moment(new Telling(book.State, Wording.Language.English)), moment(new Telling(book.State, Wording.Language.Spanish))];
         return book.Messages.Where(m => m.At >= Since(book) && m.Last.State != ToldState.NotReached)
             .SelectMany(m => m.Story).Select(m => m.Fact).OfType<Told>()
-            .Any(t => t.Text is { } text && string.Equals(t.Role, role.ToString(), StringComparison.OrdinalIgnoreCase)
+            .Any(t => t.Text is { } text && string.Equals(t.Role, Role(role), StringComparison.OrdinalIgnoreCase)
                 && names.All(n => text.Split('\n').Any(line => Holds(line, n) && moments.Any(m => line.Contains(m, StringComparison.Ordinal)))));
     }
 }

@@ -79,12 +79,32 @@ internal sealed partial class DailyCopies(Book book, DeskOptions options, DeskCl
         using var hand = new PeriodicTimer(look, clock);
         try
         {
-            do await LookAsync(stoppingToken);
+            do await TryLookAsync(stoppingToken);
             while (await hand.WaitForNextTickAsync(stoppingToken));
         }
         catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
         {
             // The desk is being closed; what was begun leaves nothing behind.
+        }
+    }
+
+    // The folder may be gone or unreadable: told on the desk, and looked at again; the desk itself goes on.
+    [SuppressMessage("Design", "CA1031", Justification = "A look that failed is told and logged; the desk goes on, and tries again.")]
+    private async Task TryLookAsync(CancellationToken stop)
+    {
+        try
+        {
+            await LookAsync(stop);
+        }
+        catch (Exception failure) when (!stop.IsCancellationRequested)
+        {
+            Failed(log, folder!.Path, failure.Message);
+            view = view with { FailedAt = clock.GetUtcNow(), Failure = NotMade(folder, failure) };
+            bell.Ring();
+        }
+        catch (ObjectDisposedException)
+        {
+            // The desk is being closed.
         }
     }
 
@@ -105,9 +125,11 @@ internal sealed partial class DailyCopies(Book book, DeskOptions options, DeskCl
         }
         catch (Exception failure) when (!stop.IsCancellationRequested)
         {
-            return Outcome<CheckedCopy>.Refuse(CopyProblems.NotMade.At(to.Path, ("value", failure.Message.TrimEnd('.'))));
+            return Outcome<CheckedCopy>.Refuse(NotMade(to, failure));
         }
     }
+
+    private static Problem NotMade(CopyFolder to, Exception failure) => CopyProblems.NotMade.At(to.Path, ("value", failure.Message.TrimEnd('.')));
 
     private void Prune(CopyFolder from, DateTimeOffset now)
     {

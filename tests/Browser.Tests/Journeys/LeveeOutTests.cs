@@ -27,13 +27,14 @@ public sealed class LeveeOutTests(Chromium chromium, Marrowfen marrowfen)
         // 128 acres in six checks, 6 ft and 3 in as nobody has measured: half of check 2 is gone in about 14 h at the first rate.
         await levee.GetByText("14").First.WaitForAsync();
         await levee.GetByText("Close the gap from the upper side").First.WaitForAsync();
-        await levee.GetByRole(AriaRole.Img, new() { Name = "Picture of the levee" }).WaitForAsync();
+        await levee.GetByRole(AriaRole.Img, new() { Name = "Picture of the levee, Gander South" }).WaitForAsync();
         await phone.Main.GetByText("levee out: checks 2, 3").WaitForAsync();
         Usable.Nothing([.. await Usable.AllAsync(phone.Page), .. phone.Complaints]);
 
         await phone.SetAwayAsync(false);
         await phone.SaysAsync("all sent");
         var mark = Assert.Single(await host.MarksAsync());
+        Assert.Equal("fault", mark.GetProperty("kind").GetString());
         Assert.Equal("Odalie Marrowfen", mark.GetProperty("by").GetString());
         Assert.StartsWith("2026-05-08T04:5", mark.GetProperty("happened").GetString(), StringComparison.Ordinal);
         var photo = mark.GetProperty("fact").GetProperty("photo").GetString()!;

@@ -70,4 +70,24 @@ public sealed class WrongTrailerTests(Chromium chromium, Marrowfen marrowfen)
             Assert.Equal(0, await phone.Main.GetByText("It fits.").CountAsync());
         }
     }
+
+    [Fact]
+    public async Task At_the_warehouse_too_the_wrong_trailer_is_stopped_before_anything_is_marked()
+    {
+        await using var host = await marrowfen.OpenAsync();
+        await using var phone = await Device.VisitedAsync(chromium, host, Holding.Telephone);
+        await phone.KeptWholeAsync();
+        await phone.SetAwayAsync(true);
+        await phone.OpenAsync("seed/trailer");
+        await phone.Main.GetByRole(AriaRole.Button, new() { Name = "R4 Lower Sink" }).ClickAsync();
+        await phone.Main.GetByRole(AriaRole.Button, new() { Name = "Trailer 5", Exact = true }).ClickAsync();
+        var stop = phone.Page.GetByRole(AriaRole.Alertdialog);
+        await stop.GetByRole(AriaRole.Button, new() { Name = "Take it to Two Gates" }).WaitForAsync();
+        Assert.Empty(await host.MarksAsync());
+        await stop.GetByRole(AriaRole.Button, new() { Name = "Key another trailer" }).ClickAsync();
+        await phone.Main.GetByRole(AriaRole.Button, new() { Name = "Trailer 1", Exact = true }).ClickAsync();
+        await phone.Main.GetByText("It fits.").WaitForAsync();
+        await phone.SaysAsync("1 to send");
+        Usable.Nothing(phone.Complaints);
+    }
 }

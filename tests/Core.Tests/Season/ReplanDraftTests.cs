@@ -38,6 +38,19 @@ public sealed class ReplanDraftTests
     }
 
     [Fact]
+    public void A_flight_that_the_dispatcher_was_told_of_from_here_is_decided_on_the_morning_page_too()
+    {
+        var (book, choice) = (Book(), Choice(Replan(Book()), 0));
+        var laid = ReplanLaying.On(PlannedMorning.Plan(), Replan(book), choice);
+        var plan = laid with { Decisions = [.. Decisions.Of(laid).Where(d => d.Kind == "list-flight" && d.Fields.Contains("S2", StringComparer.Ordinal))] };
+        Assert.NotEmpty(plan.Decisions);
+        var draft = Drafts(book, 0).Single(d => d.Role == CrewRole.Dispatcher);
+        var told = Book(Marks.At(1, Now, ReplanChoosing.Say(draft, ToldState.Told, voice: true, 14)));
+        Assert.NotNull(Boards.DecisionLines.Of(book, plan).Next);
+        Assert.Null(Boards.DecisionLines.Of(told, plan).Next);
+    }
+
+    [Fact]
     public void Who_could_not_be_reached_still_has_to_be_told()
     {
         var pilot = Drafts(Book(), 0).Single(d => d.Role == CrewRole.Pilot);
