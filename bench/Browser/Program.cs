@@ -23,5 +23,6 @@ var rows = new List<(string What, string Measured, string Baseline)>();
 rows.AddRange(await Download.MeasureAsync(browser, host));
 rows.AddRange(await Opening.MeasureAsync(browser, host, plain));
 rows.AddRange(await Tapping.MeasureAsync(browser, host));
+rows.AddRange(await WhatIf.MeasureAsync(browser, host));
 await Console.Out.WriteLineAsync("| what | measured | baseline in the same run |\n|---|---|---|");
 foreach (var (what, measured, baseline) in rows) await Console.Out.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"| {what} | {measured} | {baseline} |"));

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Watersown.Hydraulics;
 using Watersown.Land;
 using Watersown.Water;
 using Watersown.Water.Flood;
@@ -6,8 +7,9 @@ using Watersown.Water.Flood;
 namespace Watersown.Schedule;
 
 /// <summary>
-/// A field laid out for the flood, check by check, from what the farm says of it. What it does not say is taken as usual: one box of
-/// four feet between checks, boards at the depth for sowing, a drop of 0.2 ft from check to check.
+/// A field laid out for the flood, check by check, from what the farm says of it. What it does not say is taken as usual: a drop of
+/// 0.2 ft from check to check, a box of four feet. Boards that nobody has told of are taken as set for what flows, as an irrigator
+/// sets them: the check stands at the wished depth and passes the rest, so that the field is full when its water balance says so.
 /// </summary>
 public static class FieldFlood
 {
@@ -18,6 +20,9 @@ public static class FieldFlood
     /// <summary>Drop from check to check that nobody has measured.</summary>
     [Source(nameof(Sources.CommonPractice), "levees at 0.2 ft of fall")]
     public static WaterDepth UsualDrop { get; } = WaterDepth.FromFeet(0.2);
+
+    /// <summary>Head over boards that are set for what flows: far below what a stick shows, yet something to go over by.</summary>
+    private static readonly WaterDepth passingHead = WaterDepth.FromMeters(0.0005);
 
     /// <summary>The field with water let in as told.</summary>
     /// <param name="state">The season as it stands: which checks are wet, and how deep.</param>
@@ -50,7 +55,7 @@ public static class FieldFlood
         return new FloodNetwork
         {
             Checks = checks.ToImmutable(),
-            Boxes = Boxes(field, basins, front),
+            Boxes = Boxes(field, basins, front, Passing(flow)),
             Inlets = Inlets(field, basins, source, flow),
             Air = [new FloodAir(TimeSpan.Zero, state.Evaporation, DepthRate.Zero)],
         };
@@ -66,21 +71,28 @@ public static class FieldFlood
     };
 
     // Between neighbors; boxes that stand side by side work as one wide one. A drain is shut while a field fills.
-    private static ImmutableArray<FloodBox> Boxes(Field field, ImmutableArray<Basin> basins, WaterDepth front)
+    private static ImmutableArray<FloodBox> Boxes(Field field, ImmutableArray<Basin> basins, WaterDepth front, Length passing)
     {
         var known = field.Boxes.Where(b => b is { Kind: BoxKind.BetweenChecks, FromCheck: not null, ToCheck: not null })
             .Where(b => Place(basins, b.FromCheck!.Value) >= 0 && Place(basins, b.ToCheck!.Value) >= 0)
             .GroupBy(b => (From: b.FromCheck!.Value, To: b.ToCheck!.Value))
             .Select(g => new FloodBox(NameOf(field, "box", g.First().Number), Place(basins, g.Key.From), Place(basins, g.Key.To),
-                g.Aggregate(Length.Zero, (sum, b) => sum + (b.Width ?? UsualBox)), g.Select(b => b.Boards).FirstOrDefault(b => b is not null) ?? front))
+                g.Any(b => b.Boards is not null) ? g.Aggregate(Length.Zero, (sum, b) => sum + (b.Width ?? UsualBox)) : passing, g.Select(b => b.Boards).FirstOrDefault(b => b is not null) ?? front))
             .ToList();
         for (var i = 0; i + 1 < basins.Length; i++)
         {
             var place = i;
-            if (!known.Exists(b => b.To == place + 1)) known.Add(new FloodBox(NameOf(field, "below ck", basins[i].Number), i, i + 1, UsualBox, front));
+            if (!known.Exists(b => b.To == place + 1)) known.Add(new FloodBox(NameOf(field, "below ck", basins[i].Number), i, i + 1, passing, front));
         }
 
         return [.. known];
+    }
+
+    // As wide as passes all that comes in at the passing head.
+    private static Length Passing(ImmutableArray<FlowStep> flow)
+    {
+        var most = flow.Select(f => f.Flow).Append(FlowRate.FromCubicFeetPerSecond(1)).Max();
+        return UsualBox * (most / Weir.FreeFlow(WeirKind.Suppressed, passingHead, UsualBox));
     }
 
     // Inlets share the water by their width; a field without one gets it at its head.

@@ -82,6 +82,28 @@ public static class FlyingWindows
         }
     }
 
+    /// <summary>Hours without daylight between two moments, in order.</summary>
+    public static ImmutableArray<(DateTimeOffset From, DateTimeOffset Until)> Nights(SeasonState state, DateTimeOffset from, DateTimeOffset until)
+    {
+        var nights = ImmutableArray.CreateBuilder<(DateTimeOffset From, DateTimeOffset Until)>();
+        var start = from;
+        for (var day = FarmTime.Day(state, from); FarmTime.Midnight(state, day) < until; day = day.AddDays(1))
+        {
+            var (dawn, dusk) = Daylight(state, day);
+            Add(dawn);
+            if (dusk > start) start = dusk;
+        }
+
+        Add(until);
+        return nights.ToImmutable();
+
+        void Add(DateTimeOffset end)
+        {
+            var stop = end < until ? end : until;
+            if (stop - start > TimeSpan.FromMinutes(1)) nights.Add((start, stop));
+        }
+    }
+
     /// <summary>
     /// Civil dawn to civil dusk at the strip, or at the first field with a place; the whole day where no place is known, or
     /// where the sun does not cross that height.

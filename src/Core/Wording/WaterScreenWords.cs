@@ -189,6 +189,86 @@ public sealed partial record WaterScreenWords
 
     public required string AtBox { get; init; }
 
+    public required string FillTitle { get; init; }
+
+    public required string FillSee { get; init; }
+
+    public required string FillWetOf { get; init; }
+
+    public required string FillFull { get; init; }
+
+    public required string FillNever { get; init; }
+
+    public required string FillDone { get; init; }
+
+    public required string FillNoSource { get; init; }
+
+    public required string FillHour { get; init; }
+
+    public required string FillEarlier { get; init; }
+
+    public required string FillLater { get; init; }
+
+    public required string FillAlong { get; init; }
+
+    public required string FillTime { get; init; }
+
+    public required string FillCheck { get; init; }
+
+    public required string FillFirstWet { get; init; }
+
+    public required string FillCovered { get; init; }
+
+    public required string FillAllCovered { get; init; }
+
+    public required string FillDepthThen { get; init; }
+
+    public required string FillIsWet { get; init; }
+
+    public required string FillIsWetSince { get; init; }
+
+    public required string FillExpect { get; init; }
+
+    public required string FillIsFull { get; init; }
+
+    public required string FillNeverCheck { get; init; }
+
+    public required string FillSharpness { get; init; }
+
+    public required string FillKeyStick { get; init; }
+
+    public required string FillKeyWet { get; init; }
+
+    public required string FillKeyWanted { get; init; }
+
+    public required string FillKeyNow { get; init; }
+
+    public required string FillKeyHour { get; init; }
+
+    public required string FillTry { get; init; }
+
+    public required string FillTried { get; init; }
+
+    public required string FillOwnFlow { get; init; }
+
+    public required string FillSaid { get; init; }
+
+    public required string SourcesOverTime { get; init; }
+
+    public required string SourceTime { get; init; }
+
+    public required string SourceSeen { get; init; }
+
+    public required string SourceOrdered { get; init; }
+
+    public required string SourceHolding { get; init; }
+
+    public required string SourceFilling { get; init; }
+
+    public required string SourceOver { get; init; }
+
+    public required string SourceShort { get; init; }
+
     public required string RouteLink { get; init; }
 
     public required string RouteTitle { get; init; }

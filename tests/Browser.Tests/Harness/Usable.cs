@@ -58,7 +58,8 @@ internal static class Usable
         var wanted = await page.EvaluateAsync<int>(NumberPressables);
         var reached = new HashSet<string>(StringComparer.Ordinal);
         var found = ImmutableArray.CreateBuilder<string>();
-        for (var i = 0; i < wanted + 5 && reached.Count < wanted; i++)
+        // A map that has just come brings stops of its own, which were not counted.
+        for (var i = 0; i < (wanted * 2) + 20 && reached.Count < wanted; i++)
         {
             await page.Keyboard.PressAsync("Tab");
             var at = await page.EvaluateAsync<JsonElement>(Focused);

@@ -5,20 +5,7 @@ namespace Watersown.Schedule.Board;
 /// <summary>Nights, and hours of wind over every pilot's limit or of wind that nobody has said anything of.</summary>
 internal static class BoardBands
 {
-    public static ImmutableArray<BoardBand> Of(SeasonState state, BoardSpan span) => [.. Nights(state, span), .. Winds(state, span)];
-
-    private static IEnumerable<BoardBand> Nights(SeasonState state, BoardSpan span)
-    {
-        var from = span.From;
-        foreach (var day in span.Days)
-        {
-            var (dawn, dusk) = FlyingWindows.Daylight(state, day);
-            if (dawn > from) yield return new BoardBand(BandKind.Night, from, dawn);
-            from = dusk;
-        }
-
-        if (span.Until - from > TimeSpan.FromMinutes(1)) yield return new BoardBand(BandKind.Night, from, span.Until);
-    }
+    public static ImmutableArray<BoardBand> Of(SeasonState state, BoardSpan span) => [.. FlyingWindows.Nights(state, span.From, span.Until).Select(n => new BoardBand(BandKind.Night, n.From, n.Until)), .. Winds(state, span)];
 
     private static IEnumerable<BoardBand> Winds(SeasonState state, BoardSpan span)
     {

@@ -87,7 +87,7 @@ public sealed record WindTape
             OverSince = OverSinceOf(state, plane),
             WithinFrom = AirOf(now, plane) == SlotAir.Within ? null : spans.Where(s => s.Air == SlotAir.Within && s.From > state.Now).Select(s => (DateTimeOffset?)s.From).FirstOrDefault(),
             Spans = spans,
-            Dark = DarkOf(state, scale, days),
+            Dark = FlyingWindows.Nights(state, scale.From, scale.Until),
             Slots = [.. days.SelectMany(d => FlyingWindows.Slots(state, plane, d)).Where(s => s.From < scale.Until)],
             Windows = [.. FlyingWindows.Of(state, plane).Where(w => w.From < scale.Until)],
             Aeroplane = plane,
@@ -135,20 +135,6 @@ public sealed record WindTape
         }
 
         return since;
-    }
-
-    private static ImmutableArray<(DateTimeOffset From, DateTimeOffset Until)> DarkOf(SeasonState state, TimeScale scale, ImmutableArray<DateOnly> days)
-    {
-        var dark = ImmutableArray.CreateBuilder<(DateTimeOffset From, DateTimeOffset Until)>();
-        foreach (var day in days)
-        {
-            var (dawn, dusk) = FlyingWindows.Daylight(state, day);
-            var (midnight, next) = (FarmTime.Midnight(state, day), FarmTime.Midnight(state, day.AddDays(1)));
-            dark.Add((midnight, dawn));
-            dark.Add((dusk, next));
-        }
-
-        return [.. dark.Select(d => (From: d.From > scale.From ? d.From : scale.From, Until: d.Until < scale.Until ? d.Until : scale.Until)).Where(d => d.Until - d.From > TimeSpan.FromMinutes(1))];
     }
 
     private static string? TellerOf(SeasonBook book, Wind? now) => now switch

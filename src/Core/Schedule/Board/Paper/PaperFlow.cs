@@ -56,22 +56,27 @@ public sealed record PaperFlow(FlowLane Lane)
         return new PaperFlow(lane)
         {
             Cap = Math.Round(Bottom - High(lane.Source.Cap), 2),
-            Waters = [.. lane.Steps.SelectMany(s => Stack(s, scale, High))],
+            Waters = [.. lane.Steps.SelectMany(s => Stack(s, scale.At, High, Bottom))],
             Given = [.. lane.Steps.SelectMany(s => new[] { s.From, s.Until }.Select(t => new Wording.PaperPoint(scale.At(t), Math.Round(Bottom - High(s.Given), 2))))],
             Changes = [.. lane.Changes.Where(c => scale.Span.Has(c.At)).Select(c => new PaperChange(c, scale.At(c.At)) { AskBy = scale.Span.Has(c.AskBy) ? scale.At(c.AskBy) : null })],
         };
     }
 
-    private static IEnumerable<PaperWater> Stack(FlowStep step, BoardScale scale, Func<FlowRate, double> high)
+    /// <summary>The uses of a step on top of one another.</summary>
+    /// <param name="step">What flows.</param>
+    /// <param name="at">Where a moment stands.</param>
+    /// <param name="high">How high a flow is drawn.</param>
+    /// <param name="ground">Where nothing flows.</param>
+    internal static IEnumerable<PaperWater> Stack(FlowStep step, Func<DateTimeOffset, double> at, Func<FlowRate, double> high, double ground)
     {
-        var foot = Bottom;
+        var foot = ground;
         foreach (var (use, flow) in new[] { (FlowUse.Holding, step.Holding), (FlowUse.Filling, step.Filling), (FlowUse.Over, step.Over), (FlowUse.Short, step.Short) })
         {
             // A line thinner than the pen says nothing.
             var height = Math.Round(high(flow), 2);
             if (height < 0.5) continue;
             foot -= height;
-            yield return new PaperWater(use, step, BoardPaper.Box(scale, step.From, step.Until, Math.Round(foot, 2), height));
+            yield return new PaperWater(use, step, new PaperBox(at(step.From), Math.Round(foot, 2), Math.Round(at(step.Until) - at(step.From), 2), height));
         }
     }
 }

@@ -1,0 +1,94 @@
+using Watersown.Land;
+using Watersown.Schedule;
+using Watersown.Season.Boards;
+using Watersown.Water;
+using Watersown.Water.Flood;
+
+namespace Watersown.Season.Filling;
+
+/// <summary>Works out how a field goes on filling, and lays beside it what people have seen.</summary>
+public static class FillScenes
+{
+    /// <summary>How far ahead a flood is followed that does not come to an end.</summary>
+    private static readonly TimeSpan furthest = TimeSpan.FromDays(20);
+
+    /// <summary>Shown of a flood that never covers the field.</summary>
+    private static readonly TimeSpan never = TimeSpan.FromDays(5);
+
+    private static readonly TimeSpan hour = TimeSpan.FromHours(1);
+
+    /// <summary>The scene of one field at the flow that its source can spare for it.</summary>
+    /// <param name="book">The season as it stands.</param>
+    /// <param name="plan">The plan in force, which says where the water comes from.</param>
+    /// <param name="field">The field.</param>
+    /// <param name="tried">Another flow into the field, tried out; the source's where not told.</param>
+    [Source(nameof(Sources.WaterBalance), "the flood of the field's checks from the moment of the book on")]
+    public static FillScene Of(SeasonBook book, SeasonPlan? plan, Field field, FlowRate? tried = null)
+    {
+        var state = book.State;
+        var (source, spare, working) = FillSupply.Of(state, plan, field);
+        var flow = tried ?? spare;
+        var network = FieldFlood.Network(state, field.Code, source ?? field.Code, [new FlowStep(TimeSpan.Zero, flow)]);
+        // Followed in doubling spans: most fields are done within days, and a phone has better to do than twenty days of a full one.
+        var span = TimeSpan.FromDays(2.5);
+        var run = Flooding.Run(network, span, new FloodOptions { Telling = hour });
+        while (run.AllFull is null && span < furthest)
+        {
+            span = span + span < furthest ? span + span : furthest;
+            run = Flooding.Run(network, span, new FloodOptions { Telling = hour });
+        }
+
+        var from = First(book, field) is { } first && first < state.Now ? first.AddHours(-6) : state.Now.AddHours(-6);
+        var reach = run.AllFull is { } done ? done + (done * 0.15) + (6 * hour) : never;
+        if (reach > span) reach = span;
+        var scale = new TimeScale(from.ToOffset(state.Offset), state.Now + reach);
+        return new FillScene(field, scale)
+        {
+            Now = state.Now,
+            Source = source,
+            Flow = flow,
+            FullAt = state.Now + run.AllFull,
+            Checks = Checks(book, field, network, run, reach),
+            Dark = FlyingWindows.Nights(state, scale.From, scale.Until),
+            Residual = run.Balance.Residual,
+            Working = tried is null ? working : Working.Empty.Given("S", "into the field, tried out", flow.CubicFeetPerSecond, "cfs", "typed"),
+        };
+    }
+
+    private static DateTimeOffset? First(SeasonBook book, Field field) =>
+        book.Field(field.Code).Checks.Select(c => c.FirstWet).Append(book.State.Season(field.Code).FirstWater).Where(t => t is not null).Min();
+
+    private static ImmutableArray<CheckScene> Checks(SeasonBook book, Field field, FloodNetwork network, FloodRun run, TimeSpan reach)
+    {
+        var told = book.Field(field.Code);
+        var readings = Readings(book, field).ToLookup(r => r.Check);
+        var lowest = network.Checks[^1].Ground;
+        return
+        [
+            .. run.Checks.Select((story, place) =>
+            {
+                var number = NumberOf(field, place);
+                var (check, note) = (network.Checks[place], told.Check(number));
+                var boards = network.Boxes.Where(b => b.From == place).Select(b => (WaterDepth?)b.Boards).FirstOrDefault() ?? check.Front;
+                return new CheckScene(number, check.Area)
+                {
+                    SeenWet = note?.FirstWet,
+                    Readings = [.. readings[number].Select(r => r.Note)],
+                    WetAt = story.FirstWet > TimeSpan.Zero ? book.State.Now + story.FirstWet : null,
+                    FullAt = story.Full > TimeSpan.Zero ? book.State.Now + story.Full : null,
+                    IsFull = story.Full == TimeSpan.Zero,
+                    Boards = boards,
+                    Ground = check.Ground - lowest,
+                    Ahead = [.. story.Depths.Where(d => d.At <= reach + hour)],
+                };
+            }),
+        ];
+    }
+
+    [PlainNumber("number of a check")]
+    private static int NumberOf(Field field, int place) => field.Basins.IsEmpty ? 1 : field.Basins.OrderBy(b => b.Number).ElementAt(place).Number;
+
+    private static IEnumerable<(int Check, DepthNote Note)> Readings(SeasonBook book, Field field) => book.Story
+        .Where(l => l.Standing == Standing.Stands && l.Mark.Fact is DepthRead { Check: not null } read && string.Equals(read.Field, field.Code, StringComparison.OrdinalIgnoreCase))
+        .Select(l => (((DepthRead)l.Mark.Fact).Check!.Value, new DepthNote(((DepthRead)l.Mark.Fact).Depth, l.Mark.Happened, l.Mark.By, l.Mark.Sure)));
+}
