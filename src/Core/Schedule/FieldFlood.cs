@@ -30,7 +30,8 @@ public static class FieldFlood
     /// <param name="source">Where the water comes from.</param>
     /// <param name="flow">Let into the field from its start on, all inlets together, what other land takes already taken off.</param>
     /// <param name="depth">Depth that boards are set for; the depth for sowing where not told.</param>
-    public static FloodNetwork Network(SeasonState state, string code, string source, ImmutableArray<FlowStep> flow, WaterDepth? depth = null)
+    /// <param name="asMeasured">Boxes at their own width with boards at that depth, whatever flows: a check then stands as deep as that drives.</param>
+    public static FloodNetwork Network(SeasonState state, string code, string source, ImmutableArray<FlowStep> flow, WaterDepth? depth = null, bool asMeasured = false)
     {
         var (field, water, season) = (state.Farm.Field(code), FieldWater.Of(state, code), state.Season(code));
         var front = Least(depth ?? WaterTargets.Sowing, water.Job.Fill);
@@ -55,7 +56,7 @@ public static class FieldFlood
         return new FloodNetwork
         {
             Checks = checks.ToImmutable(),
-            Boxes = Boxes(field, basins, front, Passing(flow)),
+            Boxes = Boxes(field, basins, front, asMeasured ? null : Passing(flow)),
             Inlets = Inlets(field, basins, source, flow),
             Air = [new FloodAir(TimeSpan.Zero, state.Evaporation, DepthRate.Zero)],
         };
@@ -71,18 +72,18 @@ public static class FieldFlood
     };
 
     // Between neighbors; boxes that stand side by side work as one wide one. A drain is shut while a field fills.
-    private static ImmutableArray<FloodBox> Boxes(Field field, ImmutableArray<Basin> basins, WaterDepth front, Length passing)
+    private static ImmutableArray<FloodBox> Boxes(Field field, ImmutableArray<Basin> basins, WaterDepth front, Length? passing)
     {
         var known = field.Boxes.Where(b => b is { Kind: BoxKind.BetweenChecks, FromCheck: not null, ToCheck: not null })
             .Where(b => Place(basins, b.FromCheck!.Value) >= 0 && Place(basins, b.ToCheck!.Value) >= 0)
             .GroupBy(b => (From: b.FromCheck!.Value, To: b.ToCheck!.Value))
             .Select(g => new FloodBox(NameOf(field, "box", g.First().Number), Place(basins, g.Key.From), Place(basins, g.Key.To),
-                g.Any(b => b.Boards is not null) ? g.Aggregate(Length.Zero, (sum, b) => sum + (b.Width ?? UsualBox)) : passing, g.Select(b => b.Boards).FirstOrDefault(b => b is not null) ?? front))
+                passing is { } wide && g.All(b => b.Boards is null) ? wide : g.Aggregate(Length.Zero, (sum, b) => sum + (b.Width ?? UsualBox)), g.Select(b => b.Boards).FirstOrDefault(b => b is not null) ?? front))
             .ToList();
         for (var i = 0; i + 1 < basins.Length; i++)
         {
             var place = i;
-            if (!known.Exists(b => b.To == place + 1)) known.Add(new FloodBox(NameOf(field, "below ck", basins[i].Number), i, i + 1, passing, front));
+            if (!known.Exists(b => b.To == place + 1)) known.Add(new FloodBox(NameOf(field, "below ck", basins[i].Number), i, i + 1, passing ?? UsualBox, front));
         }
 
         return [.. known];

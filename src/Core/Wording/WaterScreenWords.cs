@@ -253,6 +253,22 @@ public sealed partial record WaterScreenWords
 
     public required string FillSaid { get; init; }
 
+    public required string BoxesTitle { get; init; }
+
+    public required string BoxesLead { get; init; }
+
+    public required string BoxBelow { get; init; }
+
+    public required string BoxPasses { get; init; }
+
+    public required string BoxUsual { get; init; }
+
+    public required string BoxBoards { get; init; }
+
+    public required string BoxSmall { get; init; }
+
+    public required string BoxFarTooSmall { get; init; }
+
     public required string SourcesOverTime { get; init; }
 
     public required string SourceTime { get; init; }

@@ -20,8 +20,9 @@ public sealed class FieldFloodTests
         var closed = Ponding.FillTime(FieldWater.Of(state, "N4").Job, supply)!.Value;
         var full = Flooding.Run(network, TimeSpan.FromDays(10)).AllFull!.Value;
         Assert.Equal(1, full / closed, 0.01);
-        // Boards that were told hold back what stands over them at their own width: later, never sooner.
-        Assert.True(Flooding.Run(network with { Boxes = [.. network.Boxes.Select(b => b with { Width = FieldFlood.UsualBox })] }, TimeSpan.FromDays(20)).AllFull > full);
+        // Boxes at their own width hold back what stands over their boards: later, never sooner.
+        var measured = FieldFlood.Network(state, "N4", "NT-1", [new FlowStep(TimeSpan.Zero, supply)], asMeasured: true);
+        Assert.True(Flooding.Run(measured, TimeSpan.FromDays(20)).AllFull > full);
     }
 
     [Fact]

@@ -9,8 +9,8 @@ namespace Watersown.Season.Filling;
 /// <summary>Works out how a field goes on filling, and lays beside it what people have seen.</summary>
 public static class FillScenes
 {
-    /// <summary>How far ahead a flood is followed that does not come to an end.</summary>
-    private static readonly TimeSpan furthest = TimeSpan.FromDays(20);
+    /// <summary>How far ahead a flood is followed at most: a field that takes longer is no plan.</summary>
+    private static readonly TimeSpan furthest = TimeSpan.FromDays(60);
 
     /// <summary>Shown of a flood that never covers the field.</summary>
     private static readonly TimeSpan never = TimeSpan.FromDays(5);
@@ -29,18 +29,12 @@ public static class FillScenes
         var (source, spare, working) = FillSupply.Of(state, plan, field);
         var flow = tried ?? spare;
         var network = FieldFlood.Network(state, field.Code, source ?? field.Code, [new FlowStep(TimeSpan.Zero, flow)]);
-        // Followed in doubling spans: most fields are done within days, and a phone has better to do than twenty days of a full one.
-        var span = TimeSpan.FromDays(2.5);
+        // Followed past the hour that the balance of the whole field tells: through its checks it is a little later, never sooner.
+        var whole = Ponding.FillTime(FieldWater.Of(state, field.Code).Job, flow);
+        var span = whole is { } time ? Least((time * 1.3) + (12 * hour), furthest) : never;
         var run = Flooding.Run(network, span, new FloodOptions { Telling = hour });
-        while (run.AllFull is null && span < furthest)
-        {
-            span = span + span < furthest ? span + span : furthest;
-            run = Flooding.Run(network, span, new FloodOptions { Telling = hour });
-        }
-
         var from = First(book, field) is { } first && first < state.Now ? first.AddHours(-6) : state.Now.AddHours(-6);
-        var reach = run.AllFull is { } done ? done + (done * 0.15) + (6 * hour) : never;
-        if (reach > span) reach = span;
+        var reach = run.AllFull is { } done ? Least((done * 1.15) + (6 * hour), span) : span;
         var scale = new TimeScale(from.ToOffset(state.Offset), state.Now + reach);
         return new FillScene(field, scale)
         {
@@ -54,6 +48,8 @@ public static class FillScenes
             Working = tried is null ? working : Working.Empty.Given("S", "into the field, tried out", flow.CubicFeetPerSecond, "cfs", "typed"),
         };
     }
+
+    private static TimeSpan Least(TimeSpan a, TimeSpan b) => a < b ? a : b;
 
     private static DateTimeOffset? First(SeasonBook book, Field field) =>
         book.Field(field.Code).Checks.Select(c => c.FirstWet).Append(book.State.Season(field.Code).FirstWater).Where(t => t is not null).Min();

@@ -47,11 +47,11 @@ public sealed class FillSceneTests
     [Fact]
     public void A_flow_that_its_covered_land_takes_up_never_fills_it_and_says_so()
     {
-        // 118 ac losing 0.28 in a day take 118 × 0.28 / 12 = 2.753 ac-ft a day = 1.388 cfs.
-        var scene = Scene("N4", FlowRate.FromCubicFeetPerSecond(1.3));
+        // 118 ac losing 0.32 in a day take 118 × 0.32 / 12 = 3.147 ac-ft a day = 1.587 cfs.
+        var scene = Scene("N4", FlowRate.FromCubicFeetPerSecond(1.55));
         Assert.Null(scene.FullAt);
         Assert.Contains(scene.Checks, c => c.Never);
-        Assert.NotNull(Scene("N4", FlowRate.FromCubicFeetPerSecond(2.5)).FullAt);
+        Assert.NotNull(Scene("N4", FlowRate.FromCubicFeetPerSecond(1.8)).FullAt);
     }
 
     [Fact]
@@ -102,6 +102,24 @@ public sealed class FillSceneTests
         Assert.Equal(north.At(Now.AddHours(-7)), Assert.Single(north.Read).At.X);
         Assert.All(north.Waters, w => Assert.True(w.Box.Y >= 0 && w.Box.Y + w.Box.Height <= SourcePaper.GroundAt + 0.02));
         Assert.NotEmpty(north.Given);
+    }
+
+    [Fact]
+    public void A_box_of_four_feet_passes_little_at_the_depth_for_seed_and_stands_as_deep_as_the_handbook_says()
+    {
+        // Bureau of Reclamation, Water Measurement Manual, ch. 7 (Francis): 4 ft contracted, 5 cfs at 6.36 in of head, 8 cfs at 8.76 in; 2 in pass 0.9 cfs.
+        var scene = Scene("N4", FlowRate.FromCubicFeetPerSecond(8));
+        var boxes = BoxAdvice.Of(PlannedMorning.State(), scene);
+        Assert.Equal([1, 2, 3, 4, 5], boxes.Select(b => b.Check));
+        Assert.All(boxes, b => Assert.Equal(0.9, b.Most.CubicFeetPerSecond, 0.02));
+        // Two inlets: half of it comes to the first check, which keeps 0.22 in a day to the air and 0.10 into clay; 3 cfs stand at 4.50 in, 5 cfs at 6.36.
+        Assert.Equal(4 - (scene.Checks[0].Land.Acres * 0.32 / 12 / 1.983471), boxes[0].Flow.CubicFeetPerSecond, 0.002);
+        Assert.InRange(boxes[0].Open!.Value.Inches, 4.50, 6.36);
+        Assert.Null(boxes[0].Boards);
+        // The second inlet comes to check 4.
+        Assert.True(boxes[0].Flow > boxes[1].Flow && boxes[1].Flow > boxes[2].Flow && boxes[3].Flow > boxes[2].Flow && boxes[3].Flow > boxes[4].Flow);
+        var little = BoxAdvice.Of(PlannedMorning.State(), Scene("N4", FlowRate.FromCubicFeetPerSecond(1.6)))[0];
+        Assert.InRange(little.Boards!.Value.Inches, 0.1, 1.9);
     }
 
     private static SeasonBook Book(params Mark[] marks) => SeasonFold.Fold(PlannedMorning.State(), Logbook.Empty.With(marks), Now);
