@@ -36,6 +36,6 @@ public sealed partial class Desk
     {
         if (answer.State != LineState.Reached || HostWords.Copies(answer.Body) is not { } news) return;
         Copies = news;
-        Changed?.Invoke();
+        Tell();
     }
 }

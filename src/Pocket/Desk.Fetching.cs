@@ -18,7 +18,8 @@ public sealed partial class Desk
         await HearMarksAsync(changes.Marks);
         upto = changes.Upto;
         await HeardHostAsync((Papers.Upto, Written(upto)));
-        Fold();
+        // Nothing new: the season stands as it was laid this minute.
+        if (!changes.Marks.IsEmpty) Fold();
         return LineState.Reached;
     }
 

@@ -38,7 +38,7 @@ public sealed partial class Desk
         lastKept = options is { PageUndoes: true } || (fact is Withdrawn && options?.Said is null) ? null : new JustKept(checkedMark.Value, options?.Said ?? string.Empty);
         Fold();
         Accepted?.Invoke();
-        Changed?.Invoke();
+        Tell();
         await device.TellTabsAsync("marks");
         _ = SendAsync();
         return checkedMark;

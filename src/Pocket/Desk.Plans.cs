@@ -25,7 +25,7 @@ public sealed partial class Desk
         await device.KeepPapersAsync((TakenPaper, planText));
         await device.TellTabsAsync("papers");
         (takenText, taken) = (planText, null);
-        Changed?.Invoke();
+        Tell();
     }
 
     // The first plan that a device hears of is the one it works by: there is nothing to compare it with.

@@ -57,7 +57,7 @@ public sealed partial class Desk
     public async Task FetchAnewAsync()
     {
         Line = await FetchAllAsync();
-        Changed?.Invoke();
+        Tell();
     }
 
     private async Task ReadPapersAsync()

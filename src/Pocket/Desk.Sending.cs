@@ -73,7 +73,7 @@ public sealed partial class Desk
             sending = false;
         }
 
-        Changed?.Invoke();
+        Tell();
         _ = LaterAsync(++round);
     }
 
@@ -147,7 +147,7 @@ public sealed partial class Desk
         kept = kept.SetItems(settled.Select(m => KeyValuePair.Create(m.Id, m)));
         if (settled.Any(m => m.State == SendState.Refused)) Fold();
         await device.TellTabsAsync("settled");
-        Changed?.Invoke();
+        Tell();
         return LineState.Reached;
     }
 

@@ -31,6 +31,9 @@ public sealed partial class Desk : IDisposable
     /// <summary>Something on the desk changed; pages draw themselves anew.</summary>
     public event Action? Changed;
 
+    /// <summary>How often something has changed, so that a part that was drawn since need not be drawn again.</summary>
+    public int Turn { get; private set; }
+
     /// <summary>The season as ground and marks tell it; none until a farm has been heard of.</summary>
     public SeasonBook? Book { get; private set; }
 
@@ -105,7 +108,7 @@ public sealed partial class Desk : IDisposable
         await device.KeepPapersAsync((Papers.Settings, settings.Write()));
         await device.TellTabsAsync("settings");
         Fold();
-        Changed?.Invoke();
+        Tell();
     }
 
     public void Dispose()
@@ -113,6 +116,12 @@ public sealed partial class Desk : IDisposable
         device.Heard -= Hear;
         closing.Cancel();
         closing.Dispose();
+    }
+
+    private void Tell()
+    {
+        Turn++;
+        Changed?.Invoke();
     }
 
     private async Task TickAsync()
@@ -123,7 +132,7 @@ public sealed partial class Desk : IDisposable
             while (await minute.WaitForNextTickAsync(closing.Token))
             {
                 Fold();
-                Changed?.Invoke();
+                Tell();
             }
         }
         catch (OperationCanceledException)
@@ -137,7 +146,7 @@ public sealed partial class Desk : IDisposable
         if (word == "newer")
         {
             NewerWaits = true;
-            Changed?.Invoke();
+            Tell();
         }
         else _ = HearAsync(word);
     }
@@ -148,7 +157,7 @@ public sealed partial class Desk : IDisposable
         if (word == "papers") await ReadPapersAsync();
         if (word == "settings") Settings = DeskSettings.Read(await device.PaperAsync(Papers.Settings));
         if (word is not ("online" or "offline")) Fold();
-        Changed?.Invoke();
+        Tell();
         if (word is "online" or "visible" or "marks") await SendAsync();
     }
 }

@@ -8,11 +8,13 @@ namespace Watersown.Schedule.Sheets;
 public static class FlightSheets
 {
     /// <summary>One sheet for each flight still to come, in the plan's order.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="wanted">Flights that are asked for; all where not told. A sheet is long to make.</param>
     [Source(nameof(Sources.Arithmetic), "loads and flying time of the flight's own seed and land")]
-    public static ImmutableArray<FlightSheet> Of(SeasonPlan plan)
+    public static ImmutableArray<FlightSheet> Of(SeasonPlan plan, Func<PlanTask, bool>? wanted = null)
     {
         var flights = plan.Tasks.Where(t => t.Kind == PlanTaskKind.Sow && !t.Fixed).ToImmutableArray();
-        return [.. flights.Select(t => Of(plan, t, PartOf(flights, t)))];
+        return [.. flights.Where(wanted ?? (_ => true)).Select(t => Of(plan, t, PartOf(flights, t)))];
     }
 
     private static (int Number, int Of) PartOf(ImmutableArray<PlanTask> flights, PlanTask task)

@@ -58,5 +58,5 @@ internal static class FlightTexts
     }
 
     private static ImmutableArray<FlightSheet> Flights(SeasonPlan plan, DateOnly day, int days, Telling tell) =>
-        [.. FlightSheets.Of(plan).Where(f => tell.Day(f.From) is var sow && sow >= day && sow < day.AddDays(days))];
+        FlightSheets.Of(plan, f => tell.Day(f.Start) is var sow && sow >= day && sow < day.AddDays(days));
 }

@@ -56,7 +56,7 @@ public sealed record SheetSet(DateOnly Day, ImmutableArray<SheetPage> Pages, Imm
 
     private static Problem NoFlight(SeasonPlan plan, SheetChoice choice, DateOnly day)
     {
-        var days = FlightSheets.Of(plan).Where(f => choice.Field is null || f.Field.Code == choice.Field).Select(f => PageParts.DaySlug(FarmTime.Day(plan.State, f.From))).Distinct(StringComparer.Ordinal).ToList();
+        var days = FlightSheets.Of(plan, f => choice.Field is null || f.Field == choice.Field).Select(f => PageParts.DaySlug(FarmTime.Day(plan.State, f.From))).Distinct(StringComparer.Ordinal).ToList();
         var asked = choice.Field is { } code ? code + (choice.Day is null ? string.Empty : " " + PageParts.DaySlug(day)) : PageParts.DaySlug(day);
         return SheetsProblems.NoFlight.At("--field", ("value", asked), ("known", days.Count == 0 ? "–" : string.Join(", ", days)));
     }
@@ -77,7 +77,7 @@ public sealed record SheetSet(DateOnly Day, ImmutableArray<SheetPage> Pages, Imm
 
         if (Wanted(CrewRole.Pilot, CrewRole.Loader, CrewRole.Dispatcher))
         {
-            var flights = FlightSheets.Of(plan).Where(f => (choice.Field is null || f.Field.Code == choice.Field) && (choice.Day is null || FarmTime.Day(plan.State, f.From) == day));
+            var flights = FlightSheets.Of(plan, f => (choice.Field is null || f.Field == choice.Field) && (choice.Day is null || FarmTime.Day(plan.State, f.Start) == day));
             foreach (var flight in flights)
             {
                 foreach (var language in For(CrewRole.Pilot, CrewRole.Loader)) yield return FlightPage.Of(plan, flight, language);

@@ -50,9 +50,9 @@ public sealed record FlightMorning(DateOnly Day, Aeroplane Aeroplane)
     public static ImmutableArray<FlightMorning> Of(SeasonBook book, SeasonPlan? plan, int days)
     {
         var state = book.State;
-        var sheets = plan is null ? [] : FlightSheets.Of(plan with { State = state });
-        ImmutableArray<Aeroplane> planes = state.Aeroplanes.IsEmpty ? [new Aeroplane(string.Empty)] : state.Aeroplanes;
         var first = FarmTime.Day(state, state.Now);
+        var sheets = plan is null ? [] : FlightSheets.Of(plan with { State = state }, t => FarmTime.Day(state, t.Start) is var day && day >= first && day < first.AddDays(days));
+        ImmutableArray<Aeroplane> planes = state.Aeroplanes.IsEmpty ? [new Aeroplane(string.Empty)] : state.Aeroplanes;
         return [.. Enumerable.Range(0, days).SelectMany(i => planes.Select(p => Of(book, sheets, first.AddDays(i), p)))];
     }
 
