@@ -10,21 +10,42 @@ namespace Watersown.Water.Flood;
 internal readonly struct BoxFlow
 {
     // Francis's coefficient is per ft^0.5/s: times the root of a foot it is per m^0.5/s. Each of two ends draws in.
-    private const double Coefficient = Weir.FrancisCoefficient * 0.5520869496736904;
-    private const double Contraction = 2 * Weir.FrancisEndContraction;
-    private const double Still = 0.001;
-    private readonly double width;
-    private readonly double contraction;
+    public const double Coefficient = Weir.FrancisCoefficient * 0.5520869496736904;
+
+    /// <summary>Levels nearer to each other than this, m, are joined by a straight line.</summary>
+    public const double Still = 0.001;
+
+    private const double BothEnds = 2 * Weir.FrancisEndContraction;
+
+    // Water needs longer than this, s, to come to the box from all over a check.
+    private const double Coming = 30;
 
     /// <summary>A box.</summary>
     /// <param name="width">Of the opening, m, above zero.</param>
     /// <param name="kind">Straight crests only.</param>
-    public BoxFlow(double width, WeirKind kind)
+    /// <param name="ground">The smaller of the two checks that it joins, m²; without end where nobody asks how fast they level.</param>
+    public BoxFlow(double width, WeirKind kind, double ground = double.MaxValue)
     {
         if (kind == WeirKind.VNotch90) throw new ArgumentOutOfRangeException(nameof(kind), kind, "A box has a straight crest.");
-        this.width = kind == WeirKind.Cipolletti ? width * (Weir.CipollettiCoefficient / Weir.FrancisCoefficient) : width;
-        contraction = kind == WeirKind.Contracted ? Contraction : 0;
+        Width = kind == WeirKind.Cipolletti ? width * (Weir.CipollettiCoefficient / Weir.FrancisCoefficient) : width;
+        Contraction = kind == WeirKind.Contracted ? BothEnds : 0;
+        Leveling = ground / Coming;
     }
+
+    /// <summary>Width of a plain crest that passes as much, m.</summary>
+    public double Width { get; }
+
+    /// <summary>Share of the head by which the ends draw in, together.</summary>
+    public double Contraction { get; }
+
+    /// <summary>
+    /// Most that runs for each meter by which the levels differ, m²/s: what would level the smaller check in half a minute. No box on
+    /// a farm comes near it; boards as wide as a field, which let a thin sheet over, would ask for steps of a second else.
+    /// </summary>
+    public double Leveling { get; }
+
+    /// <summary>Head from which the ends draw in no further, m: three widths, never on a farm.</summary>
+    public double Most => 3 * Width;
 
     /// <summary>Flow from above to below, m³/s; below zero where it runs back.</summary>
     /// <param name="above">Water over the crest above, m; none at or below zero.</param>
@@ -34,14 +55,14 @@ internal readonly struct BoxFlow
         if (above <= 0 && below <= 0) return 0;
         if (below > above) return -At(below, above);
         var free = Free(above);
-        if (below <= 0) return free;
+        if (below <= 0) return Math.Min(free, above * Leveling);
         var apart = above - below;
         var still = Math.Min(Still, above);
-        return apart >= still ? free * Drowned(below / above) : free * Drowned((above - still) / above) * (apart / still);
+        var drowned = apart >= still ? free * Drowned(below / above) : free * Drowned((above - still) / above) * (apart / still);
+        return Math.Min(drowned, apart * Leveling);
     }
 
-    // The ends draw in by a tenth of the head each; from three widths of head on (never on a farm) no further.
-    private double Free(double head) => Coefficient * (width - (contraction * Math.Min(head, 3 * width))) * head * Math.Sqrt(head);
+    private double Free(double head) => Coefficient * (Width - (Contraction * Math.Min(head, Most))) * head * Math.Sqrt(head);
 
     private static double Drowned(double ratio) => Math.Pow(1 - (ratio * Math.Sqrt(ratio)), Weir.VillemontePower);
 }

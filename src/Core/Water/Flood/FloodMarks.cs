@@ -40,30 +40,21 @@ internal sealed class FloodMarks
     /// <summary>Looks at one step; the ground covered is still that of its start.</summary>
     public void Between(double from, double to, double[] before, FloodFlows first, double[] after, FloodFlows last)
     {
+        var step = new Step(from, to, before, first, after, last);
         for (var i = 0; i < part.Count; i++)
         {
-            var check = i;
-            double Held(double share) => Cubic(share, to - from, before[check], first.Net[check], after[check], last.Net[check]);
-            if (double.IsNaN(firstWet[i]) && after[i] >= FloodStepper.FirstWetHeld(part, i)) firstWet[i] = Find(from, to, s => Held(s) - FloodStepper.FirstWetHeld(part, check));
-            if (double.IsNaN(full[i]) && after[i] >= part.Full[i]) full[i] = Find(from, to, s => Held(s) - part.Full[check]);
+            if (double.IsNaN(firstWet[i]) && after[i] >= FloodStepper.FirstWetHeld(part, i)) firstWet[i] = Came(step, i, FloodStepper.FirstWetHeld(part, i));
+            if (double.IsNaN(full[i]) && after[i] >= part.Full[i]) full[i] = Came(step, i, part.Full[i]);
             deepest[i] = Math.Max(deepest[i], system.Pond(i, after[i]));
         }
 
         for (var b = 0; b < firstOver.Length; b++)
         {
-            var (box, check) = (b, part.BoxFrom[b]);
             most[b] = Math.Max(most[b], last.Box[b]);
-            if (double.IsNaN(firstOver[b]) && Over(b, after[check]) > 0)
-            {
-                firstOver[b] = Find(from, to, s => Over(box, Cubic(s, to - from, before[check], first.Net[check], after[check], last.Net[check])));
-            }
+            if (double.IsNaN(firstOver[b]) && Over(b, after[part.BoxFrom[b]]) > 0) firstOver[b] = WentOver(step, b);
         }
 
-        while (telling > 0 && nextTold <= to)
-        {
-            var share = (nextTold - from) / (to - from);
-            Tell(nextTold, i => Cubic(share, to - from, before[i], first.Net[i], after[i], last.Net[i]));
-        }
+        while (telling > 0 && nextTold <= to) Tell(step);
     }
 
     public FloodStory Story(int check, double held) => new(part.Names[check], At(firstWet[check]), At(full[check]),
@@ -98,15 +89,19 @@ internal sealed class FloodMarks
         }
     }
 
-    // Hermite's cubic: values and rates at both ends.
-    private static double Cubic(double share, double seconds, double a, double slopeA, double b, double slopeB)
+    private void Tell(Step step)
     {
-        double s = share, t = 1 - share;
-        return (t * t * (1 + (2 * s)) * a) + (s * s * (1 + (2 * t)) * b) + (s * t * seconds * ((t * slopeA) - (s * slopeB)));
+        var share = (nextTold - step.From) / (step.To - step.From);
+        Tell(nextTold, i => step.Held(i, share));
     }
 
+    // Searched for apart from the walk over all checks, which goes on without a thing to clean up.
+    private static double Came(Step step, int check, double level) => Find(step, s => step.Held(check, s) - level);
+
+    private double WentOver(Step step, int box) => Find(step, s => Over(box, step.Held(part.BoxFrom[box], s)));
+
     // Below zero at the start, not at the end.
-    private static double Find(double from, double to, Func<double, double> value)
+    private static double Find(Step step, Func<double, double> value)
     {
         var (low, high) = (0.0, 1.0);
         for (var i = 0; i < 40; i++)
@@ -116,6 +111,17 @@ internal sealed class FloodMarks
             else high = middle;
         }
 
-        return from + (high * (to - from));
+        return step.From + (high * (step.To - step.From));
+    }
+
+    /// <summary>One step: what is held at its two ends, and how fast it grows there.</summary>
+    private readonly record struct Step(double From, double To, double[] Before, FloodFlows First, double[] After, FloodFlows Last)
+    {
+        // Hermite's cubic: values and rates at both ends.
+        public double Held(int check, double share)
+        {
+            double s = share, t = 1 - share, seconds = To - From;
+            return (t * t * (1 + (2 * s)) * Before[check]) + (s * s * (1 + (2 * t)) * After[check]) + (s * t * seconds * ((t * First.Net[check]) - (s * Last.Net[check])));
+        }
     }
 }

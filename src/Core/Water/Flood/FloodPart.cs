@@ -16,6 +16,7 @@ internal sealed class FloodPart
         Area = [.. own.Select(c => c.Area.SquareMeters)];
         TakeUp = [.. own.Select(c => c.TakeUp.Meters)];
         Ground = [.. own.Select(c => c.Ground.Meters)];
+        Front = [.. own.Select(c => c.Front.Meters)];
         Full = [.. own.Select(c => c.Area.SquareMeters * (c.TakeUp + c.Front).Meters)];
         Percolation = [.. own.Select(c => c.Percolation.MetersPerSecond)];
         Conductivity = [.. own.Select(c => c.Soaking?.Conductivity.MetersPerSecond ?? 0)];
@@ -25,7 +26,7 @@ internal sealed class FloodPart
         BoxFrom = [.. joined.Select(b => place[b.From])];
         BoxTo = [.. joined.Select(b => b.To is { } to ? place[to] : -1)];
         BoxDitch = [.. joined.Select(b => b.Ditch is { } d ? ditches.IndexOf(d) : -1)];
-        Laws = [.. joined.Select(b => new BoxFlow(b.Width.Meters, b.Kind))];
+        Laws = [.. joined.Select(b => new BoxFlow(b.Width.Meters, b.Kind, Math.Min(Area[place[b.From]], Area[place[b.To ?? b.From]])))];
         Crest = [.. joined.Select((b, i) => Ground[BoxFrom[i]] + b.Boards.Meters)];
         DitchTo = [.. ditches.Select(d => network.Ditches[d].To is { } to ? place[to] : -1)];
         DitchNext = [.. ditches.Select(d => network.Ditches[d].Next is { } next ? ditches.IndexOf(next) : -1)];
@@ -49,6 +50,8 @@ internal sealed class FloodPart
 
     public double[] Ground { get; }
 
+    public double[] Front { get; }
+
     /// <summary>Held when the last ground is covered, m³.</summary>
     public double[] Full { get; }
 
@@ -61,6 +64,13 @@ internal sealed class FloodPart
     public double[] StartCovered { get; }
 
     public double[] StartHeld { get; }
+
+    /// <summary>
+    /// Every check gives to the next one alone, the last one away, and the ground drinks at once all that it takes up: as most fields are.
+    /// </summary>
+    public bool InARow =>
+        Levees.Count == 0 && DitchTo.Length == 0 && Array.TrueForAll(Conductivity, c => c <= 0) &&
+        BoxFrom.Distinct().Count() == BoxFrom.Length && BoxFrom.Zip(BoxTo).All(b => b.Second == (b.First + 1 < Count ? b.First + 1 : -1));
 
     public int[] BoxFrom { get; }
 

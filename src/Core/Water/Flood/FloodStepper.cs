@@ -7,7 +7,7 @@ namespace Watersown.Water.Flood;
 /// </summary>
 internal sealed class FloodStepper
 {
-    private const double FirstWetShare = 0.001;
+    public const double FirstWetShare = 0.001;
     private readonly FloodPart part;
     private readonly FloodSystem system;
     private readonly FloodOptions options;

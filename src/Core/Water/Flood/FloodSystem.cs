@@ -8,7 +8,7 @@ namespace Watersown.Water.Flood;
 internal sealed class FloodSystem
 {
     // Below a millimeter of pond the losses fade out, so that a field that dries does not owe water.
-    private const double Film = 0.001;
+    public const double Film = 0.001;
     private readonly FloodPart part;
     private readonly double[] stage;
     private readonly double[] ditch;

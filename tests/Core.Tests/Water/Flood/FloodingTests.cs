@@ -94,6 +94,21 @@ public sealed class FloodingTests
         Assert.True(Flooding.Run(level, TimeSpan.FromDays(60)).Checks[0].Depth.Inches > Flooding.Run(free, TimeSpan.FromDays(60)).Checks[0].Depth.Inches + 0.5);
     }
 
+    // Boards as wide as a field, and the water below risen over them: two ponds joined by next to nothing. They level, in steps of
+    // half a minute and not of a second.
+    [Fact]
+    public void Ponds_over_boards_as_wide_as_a_field_level_without_steps_of_a_second()
+    {
+        var row = Row(3, DepthRate.FromInchesPerDay(0.3), 50_000, 8);
+        var network = row with { Checks = [.. row.Checks.Select((c, i) => c with { Ground = WaterDepth.FromFeet(-0.2 * i) })], Boxes = [row.Boxes[0], row.Boxes[1]] };
+        var run = Flooding.Run(network, TimeSpan.FromDays(4));
+        Assert.InRange(run.Steps, 1, 15_000);
+        var surface = run.Checks.Select((c, i) => (c.Depth + WaterDepth.FromFeet(-0.2 * i)).Millimeters).ToList();
+        Assert.True(run.Checks[2].Depth > WaterDepth.FromFeet(0.2) + WaterDepth.FromInches(2), "the lowest pond never rose over the boards");
+        Assert.Equal(surface[1], surface[2], 1.0);
+        Assert.True(surface[0] >= surface[1]);
+    }
+
     [Fact]
     public void Half_the_step_changes_nothing_that_prints()
     {

@@ -52,13 +52,14 @@ internal static class PlainFlood
         return rates;
     }
 
-    // Francis with Villemonte's drowning in feet, a straight line over the last millimeter.
+    // Francis with Villemonte's drowning in feet, a straight line over the last millimeter. From three widths of head on the ends draw
+    // in no further: beyond that Francis says nothing, and would run back to none at five.
     private static double Francis(double above, double below, double width)
     {
         if (above <= 0 && below <= 0) return 0;
         if (below > above) return -Francis(below, above, width);
         double h = above / 0.3048, l = width / 0.3048;
-        var free = 3.33 * (l - (0.2 * h)) * Math.Pow(h, 1.5) * Math.Pow(0.3048, 3);
+        var free = 3.33 * (l - (0.2 * Math.Min(h, 3 * l))) * Math.Pow(h, 1.5) * Math.Pow(0.3048, 3);
         if (below <= 0) return free;
         var still = Math.Min(0.001, above);
         var (ratio, share) = above - below >= still ? (below / above, 1.0) : ((above - still) / above, (above - below) / still);
