@@ -23,4 +23,16 @@ public static partial class Sources
     public static Source EnergyToLift { get; } = new(nameof(EnergyToLift), "University of California Cooperative Extension, Tulare County, Energy and Cost Required to Lift or Pressurize Water, Pub. IG6-96", SourceStanding.Read);
 
     public static Source CoastalEngineeringManual { get; } = new(nameof(CoastalEngineeringManual), "US Army Corps of Engineers, Coastal Engineering Manual, EM 1110-2-1100, part II, 2003", SourceStanding.FromMemory);
+
+    public static Source YoungVerhagen1996 { get; } = new(nameof(YoungVerhagen1996), "Young and Verhagen, The growth of fetch limited waves in water of finite depth, Coastal Engineering 29:47-78, 1996", SourceStanding.FromMemory);
+
+    public static Source ShoreProtectionManual { get; } = new(nameof(ShoreProtectionManual), "US Army Corps of Engineers, Shore Protection Manual, 1984", SourceStanding.Read);
+
+    public static Source Soulsby1997 { get; } = new(nameof(Soulsby1997), "Soulsby, Dynamics of Marine Sands, Thomas Telford, 1997", SourceStanding.Read);
+
+    public static Source KomarMiller1974 { get; } = new(nameof(KomarMiller1974), "Komar and Miller, 1974, threshold of motion under waves, in Soulsby, Dynamics of Marine Sands, 1997", SourceStanding.Read);
+
+    public static Source SeberWild1989 { get; } = new(nameof(SeberWild1989), "Seber and Wild, Nonlinear Regression, Wiley, 1989", SourceStanding.FromMemory);
+
+    public static Source LangeLittleTaylor1989 { get; } = new(nameof(LangeLittleTaylor1989), "Lange, Little and Taylor, Robust statistical modeling using the t distribution, Journal of the American Statistical Association 84:881-896, 1989", SourceStanding.FromMemory);
 }

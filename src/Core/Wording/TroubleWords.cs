@@ -277,42 +277,6 @@ public sealed partial record TroubleWords
 
     public required string ScoutWhat { get; init; }
 
-    public required string WindTitle { get; init; }
-
-    public required string WindLead { get; init; }
-
-    public required string WindNone { get; init; }
-
-    public required string WindCalm { get; init; }
-
-    public required string WindStrongest { get; init; }
-
-    public required string WindOf { get; init; }
-
-    public required string WindFetch { get; init; }
-
-    public required string WindFetchGuess { get; init; }
-
-    public required string WindDepth { get; init; }
-
-    public required string WindDepthGuess { get; init; }
-
-    public required string WindLean { get; init; }
-
-    public required string WindTilt { get; init; }
-
-    public required string WindBare { get; init; }
-
-    public required string WindSown { get; init; }
-
-    public required string WindFirst { get; init; }
-
-    public required string WindPercent { get; init; }
-
-    public required string WindComing { get; init; }
-
-    public required string WindSeen { get; init; }
-
     public required string TroubleTitle { get; init; }
 
     public required string LeveeWhich { get; init; }

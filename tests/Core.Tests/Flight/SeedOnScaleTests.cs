@@ -52,8 +52,8 @@ public sealed class SeedOnScaleTests
             Assert.Equal(answer.Whole.Wet, answer.Loads.Sum(l => units == UnitSystem.Metric ? l.Kilograms : l.Pounds), 6);
             Assert.InRange(answer.Loads.Max(l => l.Pounds) - answer.Loads.Min(l => l.Pounds), -1e-9, 1 / unit + 1e-9);
             // Spread thin or stopped early, the same seed goes out.
-            Assert.Equal(ticket / factor, answer.Spread.PoundsPerAcre * acres, 4);
-            if (ticket / factor < wanted) Assert.Equal(ticket / factor, answer.AtRate.Acres * answer.Asked.PoundsPerAcre, 4);
+            Assert.Equal(ticket / factor, answer.Spread.PoundsPerAcre * acres, 1e-4);
+            if (ticket / factor < wanted) Assert.Equal(ticket / factor, answer.AtRate.Acres * answer.Asked.PoundsPerAcre, 1e-4);
             Assert.Equal(Math.Abs(wanted - (ticket / factor)) <= answer.Error.Pounds, answer.WithinError);
         });
 

@@ -35,6 +35,17 @@ public sealed class WindSetupTests
         Assert.Equal(Length.Zero, Quarter(mph, inches + 0.06).Bare);
     }
 
+    // Formulas for the freeboard of dams, which are on the safe side: IS 6512:1984 by a worked sheet, read, 177.8 km/h over 11 km, 18.39 m: 0.3 m (0.305);
+    // and U² F / (1400 D), from memory, 50 mph over 5 mi, 20 ft: 0.446 ft. They tell the rise at the lee shore, half of the lean.
+    [Theory]
+    [InlineData(49.389, 11_000, 18.3875, 0.305)]
+    [InlineData(22.352, 8046.7, 6.096, 0.1361)]
+    public void It_stays_under_what_dams_are_built_for_and_above_half_of_it(double wind, double fetch, double depth, double rise)
+    {
+        var lean = WindSetup.Of(Speed.FromMetersPerSecond(wind), Length.FromMeters(fetch), WaterDepth.FromMeters(depth));
+        Assert.InRange(lean.Downwind.Meters - depth, rise / 2, rise);
+    }
+
     [Fact]
     public void Water_is_kept_and_stronger_wind_leans_it_more() =>
         Gen.Select(Gen.Double[0, 20], Gen.Double[30, 800], Gen.Double[0.02, 0.25]).Sample((wind, fetch, depth) =>

@@ -1,6 +1,5 @@
 using Watersown.Land;
 using Watersown.Schedule;
-using Watersown.Season.Boards;
 using Watersown.Water;
 
 namespace Watersown.Season.Troubles;
@@ -27,7 +26,7 @@ public static class StoppedSources
         var state = book.State;
         if (state.Farm.Sources.FirstOrDefault(s => string.Equals(s.Code, code, StringComparison.OrdinalIgnoreCase)) is not { } source) return null;
         var since = source.Down && book.Sources.FirstOrDefault(s => s.Code == source.Code)?.SwitchedAt is { } at ? at.ToOffset(state.Offset) : state.Now;
-        var hanging = state.Farm.Fields.Where(f => SourceBalances.FirstSource(plan, f) == source.Code).ToImmutableArray();
+        var hanging = state.Farm.Fields.Where(f => FieldSource.First(plan, f) == source.Code).ToImmutableArray();
         var lasting = hanging.Where(f => state.Season(f.Code).Stage is FieldStage.Full or FieldStage.Sown).Select(f => Last(book, plan, f, source, since, loss));
         var stopped = new StoppedSource(source, since)
         {

@@ -34,7 +34,7 @@ public sealed class SettleRiskTests
         var field = book.State.Farm.Field("S1");
         var edge = field.Boundary!;
         var drawn = field with { Basins = [.. field.Basins.Select(b => b with { Boundary = edge })] };
-        Assert.Equal((2640, false), ((int)Math.Round(SettleRisks.FetchOf(drawn, Bearing.FromDegrees(0)).Fetch.Feet / 10) * 10, SettleRisks.FetchOf(drawn, Bearing.FromDegrees(0)).Guessed));
+        Assert.Equal((2640, false), ((int)Math.Round(CheckFetches.Of(drawn, Bearing.FromDegrees(0)).Longest.Feet / 10) * 10, CheckFetches.Of(drawn, Bearing.FromDegrees(0)).Guessed));
     }
 
     [Fact]
@@ -45,6 +45,49 @@ public sealed class SettleRiskTests
         Assert.True(SettleRisks.Of(seen).Single(r => r.Field.Code == "S1").Scouted);
         Assert.DoesNotContain(ScoutList.Of(seen, null), d => d is { Reason: ScoutReason.Wind, Field.Code: "S1" });
         Assert.Empty(SettleRisks.Of(SeasonFold.Fold(Ground(), Log(), PlannedMorning.At(12, 5))));
+    }
+
+    // 22 mph over 1,078 ft, 2 in: more than the 12 mph table's 1.3 worked apart for such checks, and the water leaves the upwind end.
+    [Fact]
+    public void Wave_theory_and_lean_stand_beside_the_index()
+    {
+        var s1 = SettleRisks.Of(Book())[0];
+        Assert.Equal(6, s1.Checks.Length);
+        Assert.Equal(Water.DriftBand.Severe, s1.Checks[0].Band);
+        Assert.Equal(s1.Checks[0].Pull, Water.SeedDrift.Pull(Water.Waves.Of(s1.Strongest!.Sustained, s1.Fetch!.Value, s1.Depth)), 1e-12);
+        Assert.Contains(s1.Working.Lines, l => l.Symbol == "M" && l.Meaning.Contains("to rank by", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_check_read_by_itself_is_taken_as_deep_as_it_is()
+    {
+        var read = SettleRisks.Of(Book(new DepthRead("S1", 4, WaterDepth.FromInches(5)))).Single(r => r.Field.Code == "S1");
+        Assert.Equal([5.0], read.Checks.Where(c => c.Check == 4).Select(c => Math.Round(c.Depth.Inches, 6)));
+        Assert.All(read.Checks.Where(c => c.Check != 4), c => Assert.Equal(read.Depth, c.Depth));
+    }
+
+    // S1 at 4 in, wind of 19, 15 and 16 mph still to come while its seed is loose. The index goes with depth / 2 in: lowered to 2 in it halves.
+    [Fact]
+    public void Lower_boards_tonight_show_both_what_growers_saw_and_what_theory_says()
+    {
+        var s1 = SettleRisks.Of(Book(new DepthRead("S1", null, WaterDepth.FromInches(4)))).Single(r => r.Field.Code == "S1");
+        var lowered = s1.Lowered!;
+        Assert.Equal((4.0, 2.0, 19.0), (Math.Round(lowered.Before.Depth.Inches, 6), Math.Round(lowered.After.Depth.Inches, 6), Math.Round(lowered.Wind.Sustained.MilesPerHour, 6)));
+        Assert.Equal(lowered.IndexBefore / 2, lowered.IndexAfter, lowered.IndexBefore * 1e-9);
+        Assert.Equal(Length.Zero, lowered.Before.Lean.Bare);
+        Assert.True(lowered.After.Lean.Bare > Length.Zero);
+        Assert.False(lowered.NoSpill);
+        Assert.Contains(s1.Working.Lines, l => l.Symbol == "M2");
+    }
+
+    [Fact]
+    public void Held_water_is_not_let_out_and_nothing_is_lowered_under_a_calm()
+    {
+        var held = SettleRisks.Of(Book()).Single(r => r.Field.Code == "N2");
+        Assert.True(held.Lowered is null or { NoSpill: true });
+        var calm = SeasonFold.Fold(Ground() with { Wind = [] }, Logbook.Empty, Thursday);
+        Assert.All(SettleRisks.Of(calm), r => Assert.Null(r.Lowered));
+        Assert.All(SettleRisks.Of(Book(new DepthRead("S1", null, WaterDepth.FromInches(1)))).Where(r => r.Field.Code == "S1"), r => Assert.Null(r.Lowered));
     }
 
     [Fact]
