@@ -32,6 +32,19 @@ public sealed class InfiltrationReference
         Assert.Equal(0.828, Infiltration.Rate(clay.Conductivity, deficit, drunk).MillimetersPerDay / 24, 0.001);
     }
 
+    // A student's worked sheet, read, with the silty clay of Rawls et al. 1983 at Se 0.45: 0.264 and 0.375 cm after 0.1 and 0.2 h, then 1.337 and 0.955 cm/h.
+    [Theory]
+    [InlineData(0.1, 0.264, 1.337)]
+    [InlineData(0.2, 0.375, 0.955)]
+    public void Silty_clay_drinks_as_a_worked_sheet_says(double hours, double centimeters, double perHour)
+    {
+        var soil = Infiltration.Textures.Single(t => t.Texture == "silty clay");
+        var deficit = Infiltration.SuctionDeficit(soil, Fraction.FromShare(0.45));
+        var drunk = Infiltration.Drunk(soil.Conductivity, deficit, TimeSpan.FromHours(hours));
+        Assert.Equal(centimeters, drunk.Millimeters / 10, 0.0016);
+        Assert.Equal(perHour, Infiltration.Rate(soil.Conductivity, deficit, drunk).MillimetersPerDay / 240, 0.0016);
+    }
+
     [Fact]
     public void What_was_drunk_solves_the_law_at_any_time()
     {

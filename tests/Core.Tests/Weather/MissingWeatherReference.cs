@@ -12,6 +12,23 @@ public sealed class MissingWeatherReference
         Assert.Equal(22.3, MissingWeather.Solar(196, Lyon, Length.FromMeters(200), Temperature.FromCelsius(26.6), Temperature.FromCelsius(14.8)), 0.06);
     }
 
+    // Eq. 52 worked apart for a row of a public daily table, 1 July 2014, 34.4 and 15.6 °C, latitude taken as 47.45°: 7.242 mm.
+    [Fact]
+    public void A_hot_day_by_the_sound_comes_out_as_worked_apart() =>
+        Assert.Equal(7.242, MissingWeather.Hargreaves(182, 47.45, Temperature.FromCelsius(34.4), Temperature.FromCelsius(15.6)).MillimetersPerDay, 0.001);
+
+    // tests/Reference/hargreaves: a geographic information system with its own sun, nine latitudes.
+    [Fact]
+    public void Another_program_with_its_own_sun_agrees()
+    {
+        foreach (var row in ReferenceFile.Rows("hargreaves"))
+        {
+            double Cell(string name) => double.Parse(row[name], System.Globalization.CultureInfo.InvariantCulture);
+            var ours = MissingWeather.Hargreaves((int)Cell("day_of_year"), Cell("lat_deg"), Temperature.FromCelsius(Cell("tmax_c")), Temperature.FromCelsius(Cell("tmin_c")));
+            Assert.Equal(Cell("et_mm"), ours.MillimetersPerDay, Cell("et_mm") * 0.016);
+        }
+    }
+
     // FAO-56, Example 16, read: 13°44′ N, April, 34.8 and 25.6 °C by the sea: 21.9 MJ.
     [Fact]
     public void By_the_sea_the_same_spread_means_more_sun() =>
