@@ -1,4 +1,5 @@
 using Watersown.Land;
+using Watersown.Water.Flood;
 
 namespace Watersown.Schedule;
 
@@ -20,6 +21,17 @@ public static class WaterOrders
         }
 
         return changes.ToImmutable();
+    }
+
+    /// <summary>What runs now, and the flow that is wanted from the first moment at which it can come.</summary>
+    [Source(nameof(Sources.Arithmetic), "first change hour that is a notice away")]
+    public static ImmutableArray<FlowStep> Reachable(SeasonState state, WaterSource source, FlowRate wanted)
+    {
+        var flow = source.Down ? FlowRate.Zero : wanted < source.Cap ? wanted : source.Cap;
+        var first = source.ChangeHours.IsEmpty ? state.Now + source.Notice : Changes(state, source).Select(c => (DateTimeOffset?)c).FirstOrDefault();
+        if (first == state.Now) return [new FlowStep(TimeSpan.Zero, flow)];
+        var running = new FlowStep(TimeSpan.Zero, source.Down ? FlowRate.Zero : source.Running ?? FlowRate.Zero);
+        return first is { } at ? [running, new FlowStep(at - state.Now, flow)] : [running];
     }
 
     /// <summary>Sources whose flow must be ordered ahead; the others are turned at will.</summary>

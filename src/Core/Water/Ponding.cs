@@ -38,6 +38,22 @@ public static class Ponding
         return seconds > TimeSpan.MaxValue.TotalSeconds / 2 ? null : TimeSpan.FromSeconds(seconds);
     }
 
+    /// <summary>
+    /// Land of the job covered after a while; it never shrinks, because ground that got wet stays wet: where holding takes more
+    /// than comes, the water over it falls instead.
+    /// </summary>
+    [Source(nameof(Sources.WaterBalance), "A = S / m − (S / m − A0) exp(−m t / V); A0 + S t / V where nothing is lost")]
+    public static Area Covered(FloodJob job, FlowRate supply, TimeSpan after)
+    {
+        double s = supply.CubicMetersPerSecond, m = job.Loss.MetersPerSecond, v = job.Fill.Meters, t = after.TotalSeconds;
+        double wet = job.Wet.SquareMeters, all = wet + job.Dry.SquareMeters;
+        if (s <= m * wet) return job.Wet;
+        // (1 − exp(−x)) / x, true to the last digits where hardly anything is lost.
+        var x = m * t / v;
+        var slowed = x < 1e-6 ? 1 - (x / 2) : (1 - Math.Exp(-x)) / x;
+        return Area.FromSquareMeters(Math.Min(all, wet + ((s - (m * wet)) * t / v * slowed)));
+    }
+
     /// <summary>Covered land at which the supply is all taken up by holding, and the flood stops.</summary>
     [Source(nameof(Sources.WaterBalance), "A = S / m")]
     public static Area StallArea(FlowRate supply, DepthRate loss)

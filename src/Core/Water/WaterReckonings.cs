@@ -5,5 +5,19 @@ namespace Watersown.Water;
 /// <summary>The calculations about water that can be asked for by name.</summary>
 public static class WaterReckonings
 {
-    public static ImmutableArray<Reckoning> All { get; } = [FillReckoning.Reckoning, BoxFlowReckoning.Reckoning, DryOutReckoning.Reckoning, PumpEnergyReckoning.Reckoning];
+    public static ImmutableArray<Reckoning> All { get; } =
+    [
+        FillReckoning.Reckoning,
+        FillChecksReckoning.Reckoning,
+        SourceFillReckoning.Reckoning,
+        BoxFlowReckoning.Reckoning,
+        DryOutReckoning.Reckoning,
+        PumpEnergyReckoning.Reckoning,
+        WindReckoning.Reckoning,
+        RaiseReckoning.Reckoning,
+        PondTemperatureReckoning.Reckoning,
+        PondSaltReckoning.Reckoning,
+        InfiltrationReckoning.Reckoning,
+        BreachReckoning.Reckoning,
+    ];
 }

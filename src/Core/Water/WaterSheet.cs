@@ -68,11 +68,19 @@ public sealed record WaterStop(Field Field, WaterTask Task)
     /// <summary>When it should be full.</summary>
     public DateTimeOffset? FullBy { get; init; }
 
+    /// <summary>The check that is first wet next on that day or after; none where the last one is wet.</summary>
+    public CheckDue? NextCheck { get; init; }
+
     public bool NoSpill { get; init; }
 
     /// <summary>When it is to be sown by the plan.</summary>
     public DateTimeOffset? Sow { get; init; }
 }
+
+/// <summary>When water should come to a check.</summary>
+/// <param name="Number">Order from the head.</param>
+/// <param name="At">When it is first wet.</param>
+public sealed record CheckDue(int Number, DateTimeOffset At);
 
 /// <summary>A change of flow to ask a source for. The text asks; the district decides.</summary>
 /// <param name="Source">Where the water comes from.</param>

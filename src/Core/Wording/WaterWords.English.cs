@@ -55,6 +55,7 @@ public sealed partial record WaterWords
         NoSpillShort = "NO SPILL",
         FromTo = "{before} to {after}",
         FullBy = "full {when}",
+        NextCheck = "check {n} wet {when}",
         RunningNow = "Running now:",
         Down = "OUT OF ORDER",
     };

@@ -55,6 +55,7 @@ public sealed partial record WaterWords
         NoSpillShort = "NO TIRAR AGUA",
         FromTo = "de {before} a {after}",
         FullBy = "lleno {when}",
+        NextCheck = "cuadro {n} mojado {when}",
         RunningNow = "Ahora corren:",
         Down = "DESCOMPUESTA",
     };

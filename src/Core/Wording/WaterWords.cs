@@ -105,6 +105,8 @@ public sealed partial record WaterWords
 
     public required string FullBy { get; init; }
 
+    public required string NextCheck { get; init; }
+
     public required string RunningNow { get; init; }
 
     public required string Down { get; init; }

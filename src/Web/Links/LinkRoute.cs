@@ -82,6 +82,7 @@ internal sealed class LinkRoute(LinkScope scope, LinkForms forms, string? open)
         if (stop.Depth is { } depth) yield return Words.Depth + ": " + tell.Depth(depth);
         if (stop.Target is { } target) yield return Words.Aim + ": " + tell.Depth(target);
         if (stop.Flow is { } flow) yield return tell.Flow(flow);
+        if (stop.NextCheck is { } next) yield return WaterPage.Next(next, tell);
         if (stop.FullBy is { } by) yield return Template.Fill(Words.FullBy, ("when", tell.NearMoment(by)));
     }
 

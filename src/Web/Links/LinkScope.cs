@@ -76,5 +76,5 @@ internal sealed class LinkScope
         return set.HasValue ? [.. set.Value.Pages.Where(p => p.Key.StartsWith(LinkSheet.Name(Sheet.Kind) + "-", StringComparison.Ordinal))] : [];
     }
 
-    private IEnumerable<FlightSheet> FlightsOf(SeasonPlan plan) => FlightSheets.Of(plan, f => Tell.Day(f.Start) == Sheet.Day);
+    private ImmutableArray<FlightSheet> FlightsOf(SeasonPlan plan) => FlightSheets.Of(plan, f => Tell.Day(f.Start) == Sheet.Day);
 }

@@ -73,6 +73,16 @@ public sealed class Telling
 
     public string Water(Volume volume) => Metric ? Say.Number(volume.CubicMeters) + " m³" : Trim(volume.AcreFeet, 1) + " " + Common.AcreFeet;
 
+    /// <summary>Water to fill ground, without its unit.</summary>
+    public string FillNumber(WaterDepth fill) => Metric ? Say.Number(fill.Millimeters) : Say.Number(fill.Feet, 2);
+
+    public string FillUnit => Metric ? "mm" : Common.AcreFeet + "/" + Common.Acres;
+
+    /// <summary>Water lost in a day, without its unit.</summary>
+    public string LossNumber(DepthRate loss) => Metric ? Say.Number(loss.MillimetersPerDay, 1) : Say.Number(loss.InchesPerDay, 2);
+
+    public string LossUnit => Metric ? "mm" : Common.Inches;
+
     /// <summary>A speed without its unit.</summary>
     public string SpeedNumber(Speed speed) => Say.Number(Metric ? speed.KilometersPerHour : speed.MilesPerHour);
 

@@ -43,7 +43,7 @@ public static class WaterPage
     {
         foreach (var route in sheet.Routes)
         {
-            yield return new Block.Heading(Head(route, tell));
+            yield return new Block.Heading(Head(route, tell) + Due(route, "; ", string.Empty, tell));
             yield return Grid(route.Stops, Head(route, tell), tell);
         }
 
@@ -70,7 +70,14 @@ public static class WaterPage
     }
 
     private static string Running(SourceRoute route, Telling tell) => route.Source.Code + " "
-        + (route.Source.Down ? tell.Words.Water.Down : route.Now is { } flow ? tell.Flow(flow) : tell.Words.Common.NotTold);
+        + (route.Source.Down ? tell.Words.Water.Down : route.Now is { } flow ? tell.Flow(flow) : tell.Words.Common.NotTold) + Due(route, " (", ")", tell);
+
+    // The checks that get wet next stand with their source: in a cell of its field's row they would cost the sheet its one page.
+    private static string Due(SourceRoute route, string before, string after, Telling tell)
+    {
+        var due = string.Join(", ", route.Stops.Where(s => s.NextCheck is not null).Select(s => s.Field.Code + " " + Next(s.NextCheck!, tell)));
+        return due.Length == 0 ? due : before + due + after;
+    }
 
     /// <summary>A source, and what runs from it.</summary>
     public static string Head(SourceRoute route, Telling tell)
@@ -98,6 +105,9 @@ public static class WaterPage
         Name(stop), Cell.Of([.. Doing(stop, tell)]), Cell.Of(Checks(stop, tell)), Depth(stop, tell), Aim(stop, tell),
         Cell.Of(stop.Flow is { } flow ? tell.Flow(flow) : "–"), Cell.Of(stop.FullBy is { } by ? tell.NearMoment(by) : "–"), Cell.Blank,
     ];
+
+    /// <summary>The check that is wet next, and when.</summary>
+    public static string Next(CheckDue next, Telling tell) => Template.Fill(tell.Words.Water.NextCheck, ("n", Telling.Count(next.Number)), ("when", tell.NearMoment(next.At)));
 
     private static Cell Name(WaterStop stop) => Cell.Strong(stop.Field.Code + " " + stop.Field.Name);
 

@@ -1,4 +1,5 @@
 using Watersown.Land;
+using Watersown.Schedule.Finish;
 using Watersown.Water;
 
 namespace Watersown.Schedule.Sheets;
@@ -14,7 +15,7 @@ public static class WaterSheets
     public static WaterSheet Of(SeasonPlan plan, DateOnly day, string? person)
     {
         var state = plan.State;
-        var stops = state.Farm.Fields.Select(f => (Source: SourceOf(plan, f), Stop: Stop(plan, f, day))).Where(s => s.Stop is not null).ToList();
+        var stops = state.Farm.Fields.Select(f => (Source: FieldSource.First(plan, f), Stop: Stop(plan, f, day))).Where(s => s.Stop is not null).ToList();
         var routes = state.Farm.Sources.Select(source => new SourceRoute(source, RunningOn(plan, source, day), [.. stops.Where(s => s.Source == source.Code).Select(s => s.Stop!)]));
         var loose = stops.Where(s => state.Farm.Source(s.Source ?? string.Empty) is null).Select(s => s.Stop!).ToImmutableArray();
         return new WaterSheet
@@ -48,10 +49,11 @@ public static class WaterSheets
         return [.. changes.OrderBy(c => c.SendBy).ThenBy(c => c.Source.Code, StringComparer.Ordinal)];
     }
 
-    private static string? SourceOf(SeasonPlan plan, Field field)
+    private static CheckDue? NextCheck(SeasonState state, PlanTask fill, DateTimeOffset day)
     {
-        var fill = plan.Task(field.Code, PlanTaskKind.Fill);
-        return fill is { From: [var first, ..] } ? first.Source : field.Sources.FirstOrDefault();
+        if (fill.Flow is not { } flow) return null;
+        var from = fill.Start > state.Now ? fill.Start : state.Now;
+        return FieldFinish.Of(state, fill.Field, flow, from).NextWet(from > day ? from : day) is { FirstWet: { } at } check && at < fill.End ? new CheckDue(check.Number, at) : null;
     }
 
     private static FlowRate? RunningOn(SeasonPlan plan, WaterSource source, DateOnly day)
@@ -79,7 +81,7 @@ public static class WaterSheets
         if (season.Stage == FieldStage.Full || fill?.End <= from) return stop;
         if (fill is null) return season.Stage == FieldStage.Flooding ? stop with { Task = WaterTask.Fill } : null;
         if (fill.Start >= until) return null;
-        stop = stop with { Flow = fill.Flow, FullBy = fill.End };
+        stop = stop with { Flow = fill.Flow, FullBy = fill.End, NextCheck = NextCheck(state, fill, from) };
         return season.Stage == FieldStage.Flooding || fill.Start < from ? stop with { Task = WaterTask.Fill } : stop with { Task = WaterTask.Open, At = fill.Start, ChecksWet = null };
     }
 }

@@ -1,4 +1,5 @@
 using Watersown.Land;
+using Watersown.Schedule.Finish;
 
 namespace Watersown.Season.Boards;
 
@@ -44,6 +45,9 @@ public sealed record SourceBalance(WaterSource Source)
 
     /// <summary>Covered land at which the flood would stop.</summary>
     public Area? Stall { get; init; }
+
+    /// <summary>The fields it fills, check by check; none where nothing fills, or nobody knows what it gives.</summary>
+    public SourceFinish? Finish { get; init; }
 
     /// <summary>Flow to hold every field that it reaches first, once all are full.</summary>
     public required FlowRate HoldsAll { get; init; }

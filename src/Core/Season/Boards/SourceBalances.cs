@@ -1,6 +1,6 @@
 using Watersown.Land;
 using Watersown.Schedule;
-using Watersown.Water;
+using Watersown.Schedule.Finish;
 
 namespace Watersown.Season.Boards;
 
@@ -22,13 +22,9 @@ public static class SourceBalances
         return [.. capped.Concat(joined)];
     }
 
-    /// <summary>The source that a field's water comes from: the plan's, or the first that reaches it.</summary>
-    public static string? FirstSource(SeasonPlan? plan, Field field) =>
-        plan?.Task(field.Code, PlanTaskKind.Fill) is { From: [var first, ..] } ? first.Source : field.Sources.FirstOrDefault();
-
     private static SourceBalance Of(SeasonState state, SeasonPlan? plan, WaterSource source)
     {
-        var fields = state.Farm.Fields.Where(f => FirstSource(plan, f) == source.Code).ToImmutableArray();
+        var fields = state.Farm.Fields.Where(f => FieldSource.First(plan, f) == source.Code).ToImmutableArray();
         var waters = fields.Select(f => (Field: f, Water: FieldWater.Of(state, f.Code))).ToImmutableArray();
         var held = waters.Where(w => w.Water.Job.Wet > Area.Zero).Select(w => new HeldLand(w.Field, w.Water.Job.Wet, w.Water.HoldingNow)).ToImmutableArray();
         var filling = waters.Where(w => state.Season(w.Field.Code).Stage == FieldStage.Flooding).ToImmutableArray();
@@ -45,29 +41,17 @@ public static class SourceBalances
             Waits = Waits(state, source),
             Working = Show(source, gives, held, holds),
         };
-        return filling.IsEmpty || gives is not { } flow ? balance : Finish(state, balance, filling, flow);
+        return filling.Any(w => w.Water.Job.Dry > Area.Zero) && gives is not null ? Finish(balance, SourceFinish.Of(state, source.Code, null, plan)) : balance;
     }
 
-    // One job for everything it fills: the fields together, the loss that of their own land.
-    private static SourceBalance Finish(SeasonState state, SourceBalance balance, ImmutableArray<(Field Field, FieldWater Water)> filling, FlowRate flow)
+    private static SourceBalance Finish(SourceBalance balance, SourceFinish finish) => balance with
     {
-        var dry = filling.Aggregate(Area.Zero, (sum, w) => sum + w.Water.Job.Dry);
-        var wet = filling.Aggregate(Area.Zero, (sum, w) => sum + w.Water.Job.Wet);
-        if (dry <= Area.Zero) return balance;
-        var fill = WaterDepth.FromMeters(filling.Sum(w => w.Water.Job.Fill.Meters * w.Water.Job.Dry.SquareMeters) / dry.SquareMeters);
-        var loss = DepthRate.FromMetersPerSecond(filling.Sum(w => w.Water.Job.Loss.MetersPerSecond * w.Water.All.SquareMeters) / (dry + wet).SquareMeters);
-        var job = new FloodJob(dry, wet, fill, loss);
-        var others = balance.Holds - Ponding.HoldingFlow(wet, loss);
-        var supply = flow - others;
-        var time = Ponding.FillTime(job, supply);
-        return balance with
-        {
-            FullAt = time is { } span ? state.Now + span : null,
-            Never = time is null,
-            Stall = time is null && supply > FlowRate.Zero && loss > DepthRate.Zero ? Ponding.StallArea(supply, loss) : null,
-            Working = balance.Working.Then(ShowFill(job, supply, others, time)),
-        };
-    }
+        FullAt = finish.Full,
+        Never = finish.Never,
+        Stall = finish.Stops,
+        Finish = finish,
+        Working = finish.Fields.Aggregate(balance.Working, (working, f) => working.Then(f.Working)),
+    };
 
     private static (Area Needed, Area Full)? Waits(SeasonState state, WaterSource source)
     {
@@ -121,13 +105,4 @@ public static class SourceBalances
             .Step("H", "to hold what is wet now", holds.CubicFeetPerSecond, "cfs", "Σ H(field)", Sources.WaterBalance)
             .Step("d", "over, or short where below zero", Datum.Of((gives - holds)?.CubicFeetPerSecond), "cfs", "Q − H", Sources.Arithmetic);
     }
-
-    private static Working ShowFill(FloodJob job, FlowRate supply, FlowRate others, TimeSpan? time) => Working.Empty
-        .Step("Ho", "to hold the other fields", others.CubicFeetPerSecond, "cfs", "H less what the filling fields hold", Sources.Arithmetic)
-        .Step("S", "for what is filling", supply.AcreFeetPerDay, "ac-ft/day", "1.983471 (Q − Ho)", Sources.Definition)
-        .Given("A", "land still to be covered", job.Dry.Acres, "ac", "checks not wet")
-        .Given("A0", "its land already wet", job.Wet.Acres, "ac", "checks wet")
-        .Given("V", "water to wet and cover it", job.Fill.Feet, "ft", "soil")
-        .Given("m", "loss from wet land", job.Loss.FeetPerDay, "ft/day", "evaporation + seepage")
-        .Step("t", "until all of it is covered", Datum.Of(time?.TotalDays), "days", time is null ? "never: S is not above m (A0 + A)" : "(V / m) ln((S − m A0) / (S − m (A0 + A)))", Sources.WaterBalance);
 }

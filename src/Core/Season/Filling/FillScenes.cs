@@ -26,11 +26,12 @@ public static class FillScenes
     public static FillScene Of(SeasonBook book, SeasonPlan? plan, Field field, FlowRate? tried = null)
     {
         var state = book.State;
-        var (source, spare, working) = FillSupply.Of(state, plan, field);
-        var flow = tried ?? spare;
-        var network = FieldFlood.Network(state, field.Code, source ?? field.Code, [new FlowStep(TimeSpan.Zero, flow)]);
+        var supply = FillSupply.Of(state, plan, field);
+        ImmutableArray<FlowStep> steps = tried is { } own ? [new FlowStep(TimeSpan.Zero, own)] : supply.Flow;
+        var flow = steps.IsEmpty ? FlowRate.Zero : steps[0].Flow;
+        var network = FieldFlood.Network(state, field.Code, supply.Source ?? field.Code, steps);
         // Followed past the hour that the balance of the whole field tells: through its checks it is a little later, never sooner.
-        var whole = Ponding.FillTime(FieldWater.Of(state, field.Code).Job, flow);
+        var whole = Ponding.FillTime(FieldWater.Of(state, field.Code).Job, steps.Select(s => s.Flow).Append(FlowRate.Zero).Max());
         var span = whole is { } time ? Least((time * 1.3) + (12 * hour), furthest) : never;
         var run = Flooding.Run(network, span, new FloodOptions { Telling = hour });
         var from = First(book, field) is { } first && first < state.Now ? first.AddHours(-6) : state.Now.AddHours(-6);
@@ -39,13 +40,13 @@ public static class FillScenes
         return new FillScene(field, scale)
         {
             Now = state.Now,
-            Source = source,
+            Source = supply.Source,
             Flow = flow,
             FullAt = state.Now + run.AllFull,
             Checks = Checks(book, field, network, run, reach),
             Dark = FlyingWindows.Nights(state, scale.From, scale.Until),
             Residual = run.Balance.Residual,
-            Working = tried is null ? working : Working.Empty.Given("S", "into the field, tried out", flow.CubicFeetPerSecond, "cfs", "typed"),
+            Working = tried is null ? supply.Working : Working.Empty.Given("S", "into the field, tried out", flow.CubicFeetPerSecond, "cfs", "typed"),
         };
     }
 

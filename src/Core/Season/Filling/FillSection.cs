@@ -1,5 +1,3 @@
-using Watersown.Wording;
-
 namespace Watersown.Season.Filling;
 
 /// <summary>One check cut through along the field, at a moment.</summary>

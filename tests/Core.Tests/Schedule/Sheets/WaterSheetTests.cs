@@ -34,6 +34,16 @@ public sealed class WaterSheetTests
     public void Each_field_has_one_thing_to_do(string field, WaterTask task) =>
         Assert.Equal(task, WaterSheets.Of(PlannedMorning.Plan(), Friday, null).Routes.SelectMany(r => r.Stops).Single(s => s.Field.Code == field).Task);
 
+    // 10.7 cfs into 118 ac, four of six checks wet: (V / m) ln((S − m A0) / (S − m A1)) to the end of check 5 is 0.63 d (derived).
+    [Fact]
+    public void A_field_that_fills_says_which_check_is_wet_next_and_when()
+    {
+        var stop = WaterSheets.Of(PlannedMorning.Plan(), Friday, null).Routes.SelectMany(r => r.Stops).Single(s => s.Field.Code == "N4");
+        Assert.Equal(6, stop.NextCheck!.Number);
+        Assert.Equal(0.63, (stop.NextCheck.At - PlannedMorning.Now).TotalDays, 0.01);
+        Assert.Null(WaterSheets.Of(PlannedMorning.Plan(), new(2026, 5, 9), null).Routes.SelectMany(r => r.Stops).Single(s => s.Field.Code == "N4").NextCheck);
+    }
+
     [Fact]
     public void The_next_day_moves_with_the_plan()
     {

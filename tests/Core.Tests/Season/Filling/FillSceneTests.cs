@@ -62,6 +62,8 @@ public sealed class FillSceneTests
         var balance = Boards.SourceBalances.Of(state, PlannedMorning.Plan()).Single(b => b.Source.Code == "NT-1");
         var own = FieldWater.Of(state, "N4").HoldingNow;
         Assert.Equal((balance.Gives!.Value - balance.Holds + own).CubicFeetPerSecond, scene.Flow.CubicFeetPerSecond, 9);
+        // The grower's own sum at 14 cfs: 1.41 days, Saturday 14:41.
+        Assert.InRange((scene.FullAt!.Value - new DateTimeOffset(2026, 5, 9, 14, 41, 0, TimeSpan.FromHours(-7))).TotalMinutes, -25, 25);
         Assert.Equal("NT-1", scene.Source);
         Assert.False(scene.Working.Lines.IsEmpty);
     }
