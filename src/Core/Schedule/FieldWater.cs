@@ -3,7 +3,10 @@ using Watersown.Water;
 
 namespace Watersown.Schedule;
 
-/// <summary>The water side of one field as it stands: what is dry, what is wet, how deep it drinks, how fast it loses.</summary>
+/// <summary>
+/// The water side of one field as it stands: what is dry, what is wet, how deep it drinks, how fast it loses. What its own marks
+/// have taught goes before what the farm says of its soil.
+/// </summary>
 /// <param name="Job">Dry land, wet land of the same field, fill and loss.</param>
 /// <param name="Known">The soil is known; otherwise a usual clay is taken.</param>
 public sealed record FieldWater(FloodJob Job, bool Known)
@@ -25,9 +28,10 @@ public sealed record FieldWater(FloodJob Job, bool Known)
     {
         var field = state.Farm.Field(code);
         var soil = state.Farm.SoilOf(field);
-        var basis = soil ?? UsualSoil;
-        var wet = field.Net * WetShare(field, state.Season(code));
-        return new FieldWater(new FloodJob(field.Net - wet, wet, basis.Fill, state.Evaporation + basis.Seepage), soil is not null);
+        var (basis, season) = (soil ?? UsualSoil, state.Season(code));
+        var wet = field.Net * WetShare(field, season);
+        var (fill, seepage) = season.Learned is { } learned ? (learned.Fill.Middle, learned.Seepage.Middle) : (basis.Fill, basis.Seepage);
+        return new FieldWater(new FloodJob(field.Net - wet, wet, fill, state.Evaporation + seepage), soil is not null);
     }
 
     private static double WetShare(Field field, FieldSeason season)

@@ -1,6 +1,7 @@
 using Watersown.Flight;
 using Watersown.Land;
 using Watersown.Seed;
+using Watersown.Water.Learning;
 using Watersown.Weather;
 
 namespace Watersown.Schedule;
@@ -64,6 +65,9 @@ public sealed record FieldSeason(string Code, SeedRate Rate, FieldStage Stage)
 
     /// <summary>No water may be let out of it.</summary>
     public bool NoSpill { get; init; }
+
+    /// <summary>What its marks have taught of the water it takes; none where the farm's figures are all there is.</summary>
+    public LearnedWater? Learned { get; init; }
 
     /// <summary>When the facts above were true.</summary>
     public DateTimeOffset? AsOf { get; init; }

@@ -1,3 +1,5 @@
+using Watersown.Season.Learning;
+
 namespace Watersown.Season;
 
 /// <summary>Everything the marks tell of one field.</summary>
@@ -33,6 +35,9 @@ public sealed record FieldBook(string Code)
 
     /// <summary>When somebody last looked for anything in it.</summary>
     public DateTimeOffset? ScoutedAt { get; init; }
+
+    /// <summary>What its marks say of the water it takes; none where it has no flood, or nobody knows what water comes.</summary>
+    public FieldLearning? Learning { get; init; }
 
     public CheckBook? Check(int number) => Checks.FirstOrDefault(c => c.Number == number);
 }

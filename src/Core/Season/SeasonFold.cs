@@ -1,4 +1,5 @@
 using Watersown.Schedule;
+using Watersown.Season.Learning;
 using Watersown.Wording;
 
 namespace Watersown.Season;
@@ -79,6 +80,8 @@ public static class SeasonFold
                 Batches = batches,
                 Lots = lots,
             };
+            ImmutableArray<FieldBook> books = [.. Learned(state, story, [.. known.Select(f => f.Book(f.Land!.Net))])];
+            state = state with { Fields = [.. state.Fields.Select(f => f with { Learned = books.FirstOrDefault(b => b.Code == f.Code)?.Learning?.Learned })] };
             return new SeasonBook
             {
                 State = talk.Close(air.Close(state)),
@@ -86,7 +89,7 @@ public static class SeasonFold
                 Log = book,
                 Now = now,
                 Story = story,
-                Fields = [.. known.Select(f => f.Book(f.Land!.Net)), .. strange.Select(c => fields[c].Book(Area.Zero))],
+                Fields = [.. books, .. strange.Select(c => fields[c].Book(Area.Zero))],
                 Sources = sourceBooks,
                 Batches = batchBooks,
                 Trailers = seed.Trailers,
@@ -97,6 +100,12 @@ public static class SeasonFold
                 Doubts = doubts.ToImmutable(),
                 Undoable = Undoable(story, now),
             };
+        }
+
+        private IEnumerable<FieldBook> Learned(SeasonState state, ImmutableArray<StoryLine> story, ImmutableArray<FieldBook> books)
+        {
+            var learner = new FieldLearner(ground, state, story);
+            return books.Select(b => b with { Learning = learner.Of(state.Farm.Field(b.Code), [.. b.Story.Where(l => l.Standing == Standing.Stands).Select(l => l.Mark)]) });
         }
 
         private static ImmutableArray<Mark> Undoable(ImmutableArray<StoryLine> story, DateTimeOffset now) =>

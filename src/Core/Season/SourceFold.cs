@@ -25,8 +25,7 @@ internal sealed class SourceFold(string code, WaterSource? source)
                 seen.Add((mark.Happened, flow.Flow, mark));
                 break;
             case WaterOrdered order:
-                // An order is known by its number, else by the moment it is for.
-                var name = order.OrderNumber ?? order.From.ToUniversalTime().ToString("O", System.Globalization.CultureInfo.InvariantCulture);
+                var name = NameOf(order);
                 (orders[name], orderMarks[name]) = (new OrderNote(order, mark.Happened, mark.By), mark);
                 break;
             case SourceSwitched to:
@@ -62,7 +61,7 @@ internal sealed class SourceFold(string code, WaterSource? source)
         if (Source is null) return;
         ImmutableArray<(DateTimeOffset At, FlowRate Flow, Mark Mark)> ordered =
         [
-            .. orders.Select(o => (At: Effective(o.Value), Flow: o.Value.Order.State == OrderState.Ended ? FlowRate.Zero : o.Value.Order.Flow, Mark: orderMarks[o.Key]))
+            .. orders.Select(o => (At: Effective(o.Value.Order, o.Value.At), Flow: o.Value.Order.State == OrderState.Ended ? FlowRate.Zero : o.Value.Order.Flow, Mark: orderMarks[o.Key]))
                 .Where(o => o.At <= now && ((WaterOrdered)o.Mark.Fact).State != OrderState.Asked)
                 .OrderBy(o => o.At).ThenBy(o => o.Mark, MarkOrder.Happened),
         ];
@@ -73,7 +72,11 @@ internal sealed class SourceFold(string code, WaterSource? source)
         AskNotice(ground, doubts);
     }
 
-    private static DateTimeOffset Effective(OrderNote note) => note.Order.State == OrderState.Ended || note.At > note.Order.From ? note.At : note.Order.From;
+    /// <summary>An order is known by its number, else by the moment it is for.</summary>
+    public static string NameOf(WaterOrdered order) => order.OrderNumber ?? order.From.ToUniversalTime().ToString("O", System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>When an order that was told of at a moment changes the flow.</summary>
+    public static DateTimeOffset Effective(WaterOrdered order, DateTimeOffset told) => order.State == OrderState.Ended || told > order.From ? told : order.From;
 
     private void AskTwo(ImmutableArray<(DateTimeOffset At, FlowRate Flow, Mark Mark)> ordered, ImmutableArray<Doubt>.Builder doubts)
     {

@@ -233,6 +233,30 @@ public sealed partial record LandScreenWords
 
     public required string FigureEnclosed { get; init; }
 
+    public required string Takes { get; init; }
+
+    public required string TakesLead { get; init; }
+
+    public required string TakesFill { get; init; }
+
+    public required string TakesLoss { get; init; }
+
+    public required string TakesComes { get; init; }
+
+    public required string TakesSaid { get; init; }
+
+    public required string TakesLossUnit { get; init; }
+
+    public required string TakesFrom { get; init; }
+
+    public required string TakesFromOne { get; init; }
+
+    public required string TakesFloods { get; init; }
+
+    public required string TakesFarm { get; init; }
+
+    public required string TakesOdd { get; init; }
+
     public required string Correct { get; init; }
 
     public required string CorrectLead { get; init; }

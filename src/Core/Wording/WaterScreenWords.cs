@@ -33,6 +33,16 @@ public sealed partial record WaterScreenWords
 
     public required string FullAt { get; init; }
 
+    public required string FullAsMarked { get; init; }
+
+    public required string FullBetween { get; init; }
+
+    public required string FullOrNever { get; init; }
+
+    public required string FullUntold { get; init; }
+
+    public required string FullNotSoon { get; init; }
+
     public required string Never { get; init; }
 
     public required string NeverAtAll { get; init; }

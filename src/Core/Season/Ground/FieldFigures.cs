@@ -69,7 +69,7 @@ public sealed record FieldFigures
         return new(water.Holding, Working.Empty
             .Given("A", "net acres", field.Net.Acres, "ac", "field " + field.Code)
             .Given("E", "lost to the air", state.Evaporation.InchesPerDay, "in/day", "farm")
-            .Given("P", "lost to the ground", (water.Job.Loss - state.Evaporation).InchesPerDay, "in/day", SoilSaid(water, field))
+            .Given("P", "lost to the ground", (water.Job.Loss - state.Evaporation).InchesPerDay, "in/day", SoilSaid(state, water, field))
             .Step("m", "lost from covered land", water.Job.Loss.InchesPerDay, "in/day", "E + P", Sources.Arithmetic)
             .Step("H", "to hold it once full", water.Holding.CubicFeetPerSecond, "cfs", "A × m / 12 / 1.983471", Sources.WaterBalance));
     }
@@ -81,11 +81,13 @@ public sealed record FieldFigures
         var volume = water.Job.Dry * water.Job.Fill;
         return new(volume, Working.Empty
             .Given("A", "land still to be covered", water.Job.Dry.Acres, "ac", "checks not wet", state.Season(field.Code).AsOf)
-            .Given("V", "water to wet and cover it", water.Job.Fill.Feet, "ft", SoilSaid(water, field))
+            .Given("V", "water to wet and cover it", water.Job.Fill.Feet, "ft", SoilSaid(state, water, field))
             .Step("Q", "to wet and cover what is dry, losses not in it", volume.AcreFeet, "ac-ft", "A × V", Sources.WaterBalance));
     }
 
-    private static string SoilSaid(FieldWater water, Field field) => water.Known ? "soil " + field.Soil : "soil not told: a usual clay";
+    private static string SoilSaid(SeasonState state, FieldWater water, Field field) => state.Season(field.Code).Learned is { } learned
+        ? Wording.Say.Number(learned.Marks) + " marks of this field"
+        : water.Known ? "soil " + field.Soil : "soil not told: a usual clay";
 
     private static Worked<TimeSpan>? AgeOf(SeasonState state, FieldSeason season)
     {
