@@ -28,6 +28,7 @@ public sealed record Words
         Link = LinkWords.English,
         SignIn = SignInWords.English,
         WaterScreen = WaterScreenWords.English,
+        SourceScreen = SourceScreenWords.English,
         SeedScreen = SeedScreenWords.English,
         FlightScreen = FlightScreenWords.English,
         ScheduleScreen = ScheduleScreenWords.English,
@@ -60,6 +61,7 @@ public sealed record Words
         Link = LinkWords.Spanish,
         SignIn = SignInWords.Spanish,
         WaterScreen = WaterScreenWords.Spanish,
+        SourceScreen = SourceScreenWords.Spanish,
         SeedScreen = SeedScreenWords.Spanish,
         FlightScreen = FlightScreenWords.Spanish,
         ScheduleScreen = ScheduleScreenWords.Spanish,
@@ -112,6 +114,8 @@ public sealed record Words
 
     /// <summary>Words of the water screens.</summary>
     public required WaterScreenWords WaterScreen { get; init; }
+
+    public required SourceScreenWords SourceScreen { get; init; }
 
     /// <summary>Words of the seed screens.</summary>
     public required SeedScreenWords SeedScreen { get; init; }

@@ -8,6 +8,9 @@ public sealed record Holding(bool Phone, bool Night = false, bool Spanish = fals
 {
     public static Holding Telephone { get; } = new(Phone: true);
 
+    /// <summary>The browser keeps the desk for later; what it keeps never passes the network, where a test could stop it.</summary>
+    public bool KeepsDesk { get; init; } = true;
+
     public int Width => Phone ? 390 : 1440;
 
     public int Height => Phone ? 844 : 900;
@@ -72,6 +75,7 @@ public sealed class Device : IAsyncDisposable
             TimezoneId = "America/Los_Angeles",
             BaseURL = host.Address.ToString(),
             ReducedMotion = ReducedMotion.Reduce,
+            ServiceWorkers = holding.KeepsDesk ? ServiceWorkerPolicy.Allow : ServiceWorkerPolicy.Block,
         });
         own.SetDefaultTimeout(20_000);
         var device = new Device(own, await own.NewPageAsync(), host, holding);

@@ -23,7 +23,7 @@ public sealed class LandTests(Chromium chromium, Marrowfen marrowfen)
     [Fact]
     public async Task Without_the_map_library_the_page_is_whole_and_a_tap_on_the_plain_map_chooses()
     {
-        await using var phone = await Device.VisitedAsync(chromium, marrowfen.Quiet, Holding.Telephone);
+        await using var phone = await Device.VisitedAsync(chromium, marrowfen.Quiet, Holding.Telephone with { KeepsDesk = false });
         await phone.Page.RouteAsync("**/map/maplibre-gl*", route => route.AbortAsync());
         await phone.OpenAsync("land");
         await phone.Page.Locator(".plain-field").Nth(3).ClickAsync();
