@@ -6,7 +6,7 @@ namespace Watersown.Bench;
 /// <summary>Takes the pictures of the README: what the desk of the example farm looks like on its story's morning.</summary>
 internal static class Pictures
 {
-    private static readonly (string Address, string Name)[] Screens = [("", "morning"), ("water", "water"), ("schedule", "schedule"), ("field/N4", "field")];
+    private static readonly (string Address, string Name)[] Screens = [("", "morning"), ("water", "water"), ("water/fill/N4", "fill"), ("schedule", "schedule"), ("field/N4", "field")];
 
     public static async Task TakeAsync(IBrowser browser, RunningHost host, string folder)
     {
