@@ -71,6 +71,13 @@ public sealed class RunningHost : IAsyncDisposable
     public async Task<ImmutableArray<JsonElement>> MarksAsync() =>
         [.. (await client.GetFromJsonAsync<JsonElement>("api/changes?after=0")).GetProperty("marks").EnumerateArray().Where(m => m.GetProperty("device").GetString() != "desk")];
 
+    /// <summary>The same, once there are so many: a head that says "all sent" may still speak of what was before.</summary>
+    public async Task<ImmutableArray<JsonElement>> MarksAsync(int least)
+    {
+        await UntilAsync(TimeSpan.FromSeconds(20), async () => (await MarksAsync()).Length >= least, "told of " + least.ToString(CultureInfo.InvariantCulture) + " marks");
+        return await MarksAsync();
+    }
+
     /// <summary>Makes a sheet's link for somebody outside.</summary>
     public async Task<Uri> LinkAsync(string sheet, string person, string day)
     {

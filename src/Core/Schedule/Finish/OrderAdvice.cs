@@ -49,7 +49,7 @@ public sealed record OrderAdvice(WaterSource Source)
         for (var i = 0; i + 1 < edges.Length; i++)
         {
             // What runs now runs on until the first moment at which it can be something else.
-            var flow = i == 0 && !edges[0].Free ? running : OrderEdges.Rounded(source, OrderEdges.Most(needs, edges[i].At, edges[i + 1].At));
+            var flow = i == 0 && !edges[0].Free ? running : OrderEdges.Rounded(source, OrderEdges.Most(needs, edges[i].At, edges[i + 1].At), running);
             if (orders.Count > 0 && orders[^1].Flow == flow) orders[^1] = orders[^1] with { Until = edges[i + 1].At };
             else orders.Add(new OrderedFlow(code, edges[i].At, edges[i + 1].At, flow));
         }

@@ -37,11 +37,12 @@ internal static class OrderEdges
     public static FlowRate Most(ImmutableArray<(DateTimeOffset From, FlowRate Flow)> needs, DateTimeOffset from, DateTimeOffset until) =>
         Pieces(needs, from, until).Select(p => p.Flow).Max();
 
-    /// <summary>Up to the next step that the source gives, and no more than its cap.</summary>
-    public static FlowRate Rounded(WaterSource source, FlowRate flow)
+    /// <summary>Up to the next step that the source gives, and no more than its cap; what runs is left where it is enough and over by less than a step.</summary>
+    public static FlowRate Rounded(WaterSource source, FlowRate flow, FlowRate running)
     {
         if (source.Down) return FlowRate.Zero;
         var step = source.MinStep ?? usualStep;
+        if (running >= flow * (1 - 1e-9) && running - flow < step && running <= source.Cap) return running;
         var up = step * Math.Ceiling((flow / step) - 1e-6);
         return up < source.Cap ? up : source.Cap;
     }

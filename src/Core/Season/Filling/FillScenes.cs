@@ -32,7 +32,9 @@ public static class FillScenes
         var network = FieldFlood.Network(state, field.Code, supply.Source ?? field.Code, steps);
         // Followed past the hour that the balance of the whole field tells: through its checks it is a little later, never sooner.
         var whole = Ponding.FillTime(FieldWater.Of(state, field.Code).Job, steps.Select(s => s.Flow).Append(FlowRate.Zero).Max());
-        var span = whole is { } time ? Least((time * 1.3) + (12 * hour), furthest) : never;
+        // Where fields share a source the last of them gets the most, and late: what comes before that change is not counted on.
+        var change = steps.IsEmpty ? TimeSpan.Zero : steps[^1].From;
+        var span = whole is { } time ? Least((time * 1.3) + change + (12 * hour), furthest) : never;
         var run = Flooding.Run(network, span, new FloodOptions { Telling = hour });
         var from = First(book, field) is { } first && first < state.Now ? first.AddHours(-6) : state.Now.AddHours(-6);
         var reach = run.AllFull is { } done ? Least((done * 1.15) + (6 * hour), span) : span;

@@ -32,7 +32,7 @@ public sealed record ColdNightRaise(WaterSource Source, WaterRaise Raise)
     /// <summary>Flow to ask for so that it stands in time; above the source's cap where it cannot.</summary>
     public FlowRate? Order { get; init; }
 
-    /// <summary>Codes of fields whose depth nobody told: the sowing depth is taken.</summary>
+    /// <summary>Names of fields whose depth nobody told: the sowing depth is taken.</summary>
     public required ImmutableArray<string> DepthUntold { get; init; }
 
     public required Working Working { get; init; }
@@ -58,7 +58,7 @@ public static class ColdNightRaises
             Holds = holds,
             StartBy = raise.Time is { } time && time < wish.By - DateTimeOffset.MinValue ? wish.By - time : null,
             Order = raise.Wanted is { } flow ? holds + flow : null,
-            DepthUntold = [.. wanted.Where(f => state.Season(f.Code).Depth is null).Select(f => f.Code)],
+            DepthUntold = [.. wanted.Where(f => state.Season(f.Code).Depth is null).Select(f => f.Name)],
             Working = Show(source, gives, holds).Then(RaiseWorking.Show(raise)),
         };
     }

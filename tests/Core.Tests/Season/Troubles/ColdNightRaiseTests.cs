@@ -44,7 +44,7 @@ public sealed class ColdNightRaiseTests
         var raise = ColdNightRaises.Of(down, Wish());
         Assert.Null(raise.Raise.Time);
         Assert.Null(raise.StartBy);
-        Assert.Equal(["R2"], raise.DepthUntold);
+        Assert.Equal(["Big Elbow"], raise.DepthUntold);
     }
 
     [Fact]
