@@ -76,8 +76,8 @@ public sealed class FillSceneTests
         var third = scene.Checks[2];
         Assert.Equal(Now.AddHours(-20), third.SeenWet);
         var paper = FillPaper.Of(scene, third);
-        Assert.Equal(FillPaper.At(scene.Scale, Now.AddHours(-5)), Assert.Single(paper.Readings).X);
-        Assert.Equal(FillPaper.GroundAt, paper.Seen[0].Y);
+        Assert.Equal(paper.Paper.At(Now.AddHours(-5)), Assert.Single(paper.Readings).X);
+        Assert.Equal(paper.Paper.Ground, paper.Seen[0].Y);
         Assert.True(paper.Seen.Zip(paper.Seen.Skip(1)).All(p => p.First.X <= p.Second.X));
     }
 
@@ -101,8 +101,8 @@ public sealed class FillSceneTests
         var papers = SourcePaper.Of(book, PlannedMorning.Plan());
         Assert.Equal(book.State.Farm.Sources.Select(s => s.Code), papers.Select(p => p.Source.Code));
         var north = papers.Single(p => p.Source.Code == "NT-1");
-        Assert.Equal(north.At(Now.AddHours(-7)), Assert.Single(north.Read).At.X);
-        Assert.All(north.Waters, w => Assert.True(w.Box.Y >= 0 && w.Box.Y + w.Box.Height <= SourcePaper.GroundAt + 0.02));
+        Assert.Equal(north.Paper.At(Now.AddHours(-7)), Assert.Single(north.Read).X);
+        Assert.All(north.Waters, w => Assert.True(w.Box.Y >= 0 && w.Box.Y + w.Box.Height <= north.Paper.Ground + 0.02));
         Assert.NotEmpty(north.Given);
     }
 
