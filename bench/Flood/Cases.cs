@@ -14,6 +14,13 @@ internal static class Cases
     /// <summary>Dry at the start, with a tenth of a meter to drink: the front goes down the field for all of the four days.</summary>
     public static FloodNetwork Dry(int checks = 20) => Row(checks, 0.06, 0, [(0, 0.35), (48, 0.25)]);
 
+    /// <summary>Dry at the start, boards three kilometers wide at the front's depth: a sheet of a millimeter or two goes over them, and is gone in a minute.</summary>
+    public static FloodNetwork Sheets(int checks = 20)
+    {
+        var dry = Dry(checks);
+        return dry with { Boxes = [.. dry.Boxes.Select(b => b with { Width = Length.FromMeters(3000) })] };
+    }
+
     /// <summary>Futures of one field: flow and loss as badly known as they are.</summary>
     public static ImmutableArray<FloodFuture> Futures(int count) =>
         [.. Enumerable.Range(0, count).Select(i => new FloodFuture { Flow = 0.9 + (0.2 * (i % 16) / 15), Loss = 0.7 + (0.6 * (i / 16) / Math.Max(1, (count - 1) / 16)) })];

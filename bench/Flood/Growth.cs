@@ -18,13 +18,19 @@ internal static class Growth
             Measured.Row(Measured.Figure(fields * 20, "N0"), Measured.Figure(best.TotalMilliseconds, "0.00"), Measured.Figure(median.TotalMilliseconds, "0.00"), Measured.Figure(median.TotalMicroseconds / (fields * 20), "0.00"));
         }
 
+        One("one network of all the fields, each on its own, by Flooding.Run", Cases.Dry());
+        One("the same with thin sheets over wide boards", Cases.Sheets());
+    }
+
+    private static void One(string what, FloodNetwork like)
+    {
         Console.WriteLine();
-        Console.WriteLine("one network of all the fields, each on its own, by Flooding.Run");
+        Console.WriteLine(what);
         Measured.Row("checks", "best, ms", "median, ms", "µs a check");
         Measured.Row("---:", "---:", "---:", "---:");
         foreach (var fields in (int[])[1, 5, 50, 500, 5000])
         {
-            var network = Beside(Cases.Unlike(Cases.Dry(), fields));
+            var network = Beside(Cases.Unlike(like, fields));
             var (best, median) = Measured.Time(() => Flooding.Run(network, Cases.Span, new FloodOptions { Telling = TimeSpan.Zero }));
             Measured.Row(Measured.Figure(fields * 20, "N0"), Measured.Figure(best.TotalMilliseconds, "0.00"), Measured.Figure(median.TotalMilliseconds, "0.00"), Measured.Figure(median.TotalMicroseconds / (fields * 20), "0.00"));
         }

@@ -15,7 +15,7 @@ internal static class CropWaterReckoning
         "How much water do rice and its flood give to the air on this day of the season?",
         [
             new("et0_mm", KeyKind.Number, "mm", "reference evapotranspiration of the day") { Least = 0, Most = 25 },
-            new("day", KeyKind.Number, "days", "days since sowing") { Least = 0, Most = 400 },
+            new("day", KeyKind.Number, "days", "days since sowing; below zero for a flood that waits for seed") { Least = -60, Most = 400 },
             new("curve", KeyKind.Text, string.Empty, "whose coefficients: measured in that valley, or the general table") { Choices = [Measured, "general"] },
             new("wind_2m_mps", KeyKind.Number, "m/s", "mean wind of the stage at two meters, to bring the table to the climate") { Least = 0, Most = 60, Optional = true },
             new("rh_min_pct", KeyKind.Number, "%", "mean of the stage's lowest humidities") { Least = 0, Most = 100, Optional = true },
@@ -42,7 +42,9 @@ internal static class CropWaterReckoning
         var measured = given.Text("curve") == Measured;
         var curve = measured ? CropCoefficient.SacramentoValley : CropCoefficient.General;
         var day = given.Number("day");
-        var tabled = curve.On(day);
+        // A flood that waits for seed is open water, whosever curve comes after.
+        var open = day < 0;
+        var tabled = open ? CropCoefficient.OpenWater : curve.On(day);
         // The first stage is water and bare soil: wind and dry air change the table from the canopy on.
         var climate = !measured && given.Has("wind_2m_mps") && day > curve.InitialDays;
         var coefficient = climate
@@ -55,7 +57,12 @@ internal static class CropWaterReckoning
         var working = Working.Empty
             .Given("ETo", "reference evapotranspiration", given.Number("et0_mm"), "mm", "typed")
             .Given("d", "days since sowing", day, "days", "typed")
-            .Step("Kt", "coefficient of the day", tabled, string.Empty, "straight lines between " + Points(curve), measured ? Sources.Montazar2017 : Sources.Fao56.At("Tables 11 and 12"));
+            .Step("Kt", "coefficient of the day", tabled, string.Empty, open ? "shallow open water, before there is a crop" : "straight lines between " + Points(curve), (open, measured) switch
+            {
+                (true, _) => Sources.Fao56.At("Table 12, open water"),
+                (_, true) => Sources.Montazar2017,
+                _ => Sources.Fao56.At("Tables 11 and 12"),
+            });
         if (climate)
         {
             working = working
@@ -80,6 +87,7 @@ internal static class CropWaterReckoning
 
     private static IEnumerable<string> Cautions(ReckoningInput given, bool measured, double day, CropCoefficient curve)
     {
+        if (day < 0 && !measured && given.Has("wind_2m_mps")) yield return "Open water is taken as it stands in the table: wind and humidity were not used.";
         if (measured && (given.Has("wind_2m_mps") || given.Has("rh_min_pct"))) yield return "The measured curve is not changed by wind and humidity: they were not used.";
         if (day > curve.Days) yield return "That day lies after the season of the curve: its last value is taken.";
         yield return "Calibrate on your own water: shut the inlets and read the fall of the surface over two days.";

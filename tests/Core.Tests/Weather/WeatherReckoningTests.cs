@@ -71,6 +71,17 @@ public sealed class WeatherReckoningTests
         Assert.Contains(Crop("sacramento-valley", 200).Value.Cautions, c => c.StartsWith("That day lies after", StringComparison.Ordinal));
     }
 
+    // FAO-56, Table 12: open water under 2 m deep 1.05; 1.05 × 7.62 mm = 8.001 mm.
+    [Theory]
+    [InlineData("general")]
+    [InlineData("sacramento-valley")]
+    public void A_flood_that_waits_for_seed_is_open_water(string curve)
+    {
+        var answer = Crop(curve, -4);
+        Assert.Equal((1.05, 8.001), (answer.Number("coefficient"), Math.Round(answer.Number("crop_mm"), 6)));
+        Assert.Contains(Crop("general", -4, ("wind_2m_mps", 3), ("rh_min_pct", 30)).Value.Cautions, c => c.StartsWith("Open water", StringComparison.Ordinal));
+    }
+
     private static Outcome<Reckoned> Hour(params (string Key, Datum Value)[] more) => Ask.For("reference-et-hour",
         [("date", "2026-10-01"), ("lat_deg", 16 + (13.0 / 60)), ("lon_deg", -16.25), ("utc_offset_h", -1), ("elev_m", 8), ("wind_height_m", 2), .. more]);
 

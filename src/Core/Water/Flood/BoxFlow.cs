@@ -40,7 +40,7 @@ internal readonly struct BoxFlow
 
     /// <summary>
     /// Most that runs for each meter by which the levels differ, m²/s: what would level the smaller check in half a minute. No box on
-    /// a farm comes near it; boards as wide as a field, which let a thin sheet over, would ask for steps of a second else.
+    /// a farm comes near it, but boards as wide as a field, which let a thin sheet over, would pass a lake in a second.
     /// </summary>
     public double Leveling { get; }
 
@@ -62,7 +62,42 @@ internal readonly struct BoxFlow
         return Math.Min(drowned, apart * Leveling);
     }
 
+    /// <summary>Head at which a crest as wide passes a flow, m, the ends not drawn in and no water below.</summary>
+    public double Head(double flow) => Math.Cbrt(Math.Pow(flow / (Coefficient * Width), 2));
+
+    /// <summary>How much more runs for each meter that the water above stands higher, and that below, m²/s.</summary>
+    /// <param name="above">Water over the crest above, m.</param>
+    /// <param name="below">Water over the crest below, m.</param>
+    public (double Above, double Below) Slopes(double above, double below)
+    {
+        if (above <= 0 && below <= 0) return (0, 0);
+        if (below > above)
+        {
+            var (high, low) = Slopes(below, above);
+            return (-low, -high);
+        }
+
+        var (free, slope) = (Free(above), FreeSlope(above));
+        if (below <= 0) return free < above * Leveling ? (slope, 0) : (Leveling, 0);
+        var apart = above - below;
+        var still = Math.Min(Still, above);
+        // The lower level over the higher one, no nearer to it than still water is.
+        var (ratio, share) = apart >= still ? (below / above, 1.0) : (1 - (still / above), apart / still);
+        var passed = Drowned(ratio);
+        if (free * passed * share >= apart * Leveling) return (Leveling, -Leveling);
+        var root = Math.Sqrt(Math.Max(0, ratio));
+        var fall = -1.5 * Weir.VillemontePower * root * passed / (1 - (ratio * root));
+        if (apart >= still) return ((slope * passed) - (free * fall * ratio / above), free * fall / above);
+        var held = still < Still ? 0 : fall * still / (above * above);
+        var line = free * passed / still;
+        return ((((slope * passed) + (free * held)) * share) + line - (still < Still ? free * passed * share / still : 0), -line);
+    }
+
     private double Free(double head) => Coefficient * (Width - (Contraction * Math.Min(head, Most))) * head * Math.Sqrt(head);
+
+    private double FreeSlope(double head) => head < Most
+        ? Coefficient * ((1.5 * Width) - (2.5 * Contraction * head)) * Math.Sqrt(head)
+        : 1.5 * Coefficient * (Width - (Contraction * Most)) * Math.Sqrt(head);
 
     private static double Drowned(double ratio) => Math.Pow(1 - (ratio * Math.Sqrt(ratio)), Weir.VillemontePower);
 }

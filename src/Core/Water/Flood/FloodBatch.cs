@@ -1,8 +1,8 @@
 namespace Watersown.Water.Flood;
 
 /// <summary>
-/// Many floods at once: fields whose checks lie in a row are reckoned sixteen side by side, others one by one as
-/// <see cref="Flooding"/> does. Both tell the same depths to two hundredths of a millimeter; no depths are told on the way.
+/// Many floods at once: fields whose checks lie in a row are reckoned sixteen side by side, others, and those with a thin sheet over
+/// wide boards, one by one as <see cref="Flooding"/> does. Both tell the same depths to two hundredths of a millimeter; no depths are told on the way.
 /// </summary>
 public static class FloodBatch
 {
@@ -51,11 +51,11 @@ public static class FloodBatch
         return [.. floods.Select((f, i) => runs[i]?.Run() ?? Flooding.Run(f.Future.Of(f.Network), span, quiet))];
     }
 
-    // Laid out, where every part of it lies in a row.
+    // Laid out, where every part of it lies in a row and may go with steps that others can share.
     private static List<FloodPart>? Drawn(FloodNetwork network)
     {
         FloodChecks.Require(network);
         var parts = FloodParts.Of(network);
-        return parts.TrueForAll(p => p.InARow) ? parts : null;
+        return parts.TrueForAll(p => p is { InARow: true, RunsOutFast: false }) ? parts : null;
     }
 }

@@ -3,6 +3,9 @@ namespace Watersown.Water.Flood;
 /// <summary>Checks that hang together, laid out for reckoning: m, m³, s.</summary>
 internal sealed class FloodPart
 {
+    // s.
+    private const double Fast = 1800;
+
     /// <summary>Lays out some checks of a network with what joins them.</summary>
     /// <param name="network">The whole.</param>
     /// <param name="checks">Checks of this part, by their place in the network.</param>
@@ -65,12 +68,28 @@ internal sealed class FloodPart
 
     public double[] StartHeld { get; }
 
+    /// <summary>Some of its ground goes on drinking after it got wet.</summary>
+    public bool Soaks => Array.Exists(Conductivity, c => c > 0);
+
     /// <summary>
     /// Every check gives to the next one alone, the last one away, and the ground drinks at once all that it takes up: as most fields are.
     /// </summary>
     public bool InARow =>
-        Levees.Count == 0 && DitchTo.Length == 0 && Array.TrueForAll(Conductivity, c => c <= 0) &&
+        Levees.Count == 0 && DitchTo.Length == 0 && !Soaks &&
         BoxFrom.Distinct().Count() == BoxFrom.Length && BoxFrom.Zip(BoxTo).All(b => b.Second == (b.First + 1 < Count ? b.First + 1 : -1));
+
+    /// <summary>
+    /// Some check would run out over its boards faster than in half an hour at the most that is let in: plain steps, one for sixteen
+    /// fields, are then worse than <see cref="FloodLinearStep"/> field by field.
+    /// </summary>
+    public bool RunsOutFast
+    {
+        get
+        {
+            var most = Changes.Where(c => c.Kind == FloodChangeKind.Inflow).Aggregate((Now: 0.0, Most: 0.0), (f, c) => (f.Now + c.Value, Math.Max(f.Most, f.Now + c.Value))).Most;
+            return BoxFrom.Select((from, b) => Laws[b].Slopes(Laws[b].Head(most), -1).Above / Area[from]).Any(perSecond => perSecond * Fast > 1);
+        }
+    }
 
     public int[] BoxFrom { get; }
 

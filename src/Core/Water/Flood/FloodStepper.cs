@@ -3,11 +3,17 @@ namespace Watersown.Water.Flood;
 /// <summary>
 /// Carries one part through time with steps of Bogacki and Shampine's third order, its second-order companion telling the
 /// error. Sums of flows are taken with the step's own weights from the very flows that move the water, so that they add up
-/// to the last digits whatever the step.
+/// to the last digits whatever the step. Where checks run out so fast that those steps could not be longer than it takes, it goes on
+/// with <see cref="FloodLinearStep"/> until they no longer do.
 /// </summary>
 internal sealed class FloodStepper
 {
     public const double FirstWetShare = 0.001;
+
+    // Plain steps between two looks at how fast checks run out; steps, as parts of the time that they take to, from and until which it is hard.
+    private const int Look = 8;
+    private const double Hard = 1.25;
+    private const double Easy = 0.25;
     private readonly FloodPart part;
     private readonly FloodSystem system;
     private readonly FloodOptions options;
@@ -19,6 +25,8 @@ internal sealed class FloodStepper
     private double[] soaked;
     private double now;
     private double step = 60;
+    private FloodLinearStep? linear;
+    private bool stiff;
 
     public FloodStepper(FloodPart part, FloodOptions options)
     {
@@ -62,6 +70,7 @@ internal sealed class FloodStepper
     private void Stretch(double end)
     {
         system.Rates(held, soaked, rates[0]);
+        if (stiff) linear!.Slopes.At(held, rates[0]);
         step = Math.Min(step, 600);
         while (now < end)
         {
@@ -69,7 +78,7 @@ internal sealed class FloodStepper
             var seconds = Math.Min(Math.Min(step, options.StepMost.TotalSeconds), last);
             // A stub at the end costs as much as a step.
             if (last - seconds < 0.1 * seconds) seconds = last;
-            var error = Try(seconds) / options.StepError.Meters;
+            var error = (stiff ? linear!.Try(seconds, held, rates[0], trial) : Try(seconds)) / options.StepError.Meters;
             if (error > 1 && seconds > 0.01)
             {
                 step = seconds * Math.Max(0.2, 0.85 * Math.Cbrt(1 / error));
@@ -116,9 +125,18 @@ internal sealed class FloodStepper
 
     private void Take(double seconds, double then)
     {
-        Sums.Add(rates[0], 2.0 / 9 * seconds);
-        Sums.Add(rates[1], 1.0 / 3 * seconds);
-        Sums.Add(rates[2], 4.0 / 9 * seconds);
+        if (stiff)
+        {
+            Sums.Add(linear!.Flows, seconds);
+            system.Rates(trial, trialSoaked, rates[3]);
+        }
+        else
+        {
+            Sums.Add(rates[0], 2.0 / 9 * seconds);
+            Sums.Add(rates[1], 1.0 / 3 * seconds);
+            Sums.Add(rates[2], 4.0 / 9 * seconds);
+        }
+
         marks.Between(now, then, held, rates[0], trial, rates[3]);
         for (var i = 0; i < part.Count; i++) system.Covered[i] = system.CoveredAt(i, trial[i]);
         (held, trial) = (trial, held);
@@ -127,5 +145,16 @@ internal sealed class FloodStepper
         (rates[0], rates[3]) = (rates[3], rates[0]);
         now = then;
         Steps++;
+        Choose(seconds);
+    }
+
+    // Plain steps cost less, but are no longer than about the time in which the fastest check runs out. Soil that goes on drinking is stepped
+    // plainly: nothing in it is fast.
+    private void Choose(double seconds)
+    {
+        if (part.Soaks || (!stiff && (Steps % Look != 0 || seconds >= options.StepMost.TotalSeconds))) return;
+        linear ??= new FloodLinearStep(part, system, new FloodSlopes(part, system));
+        linear.Slopes.At(held, rates[0]);
+        stiff = linear.Slopes.Fastest * seconds > (stiff ? Easy : Hard);
     }
 }

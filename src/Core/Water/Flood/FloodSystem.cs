@@ -9,6 +9,9 @@ internal sealed class FloodSystem
 {
     // Below a millimeter of pond the losses fade out, so that a field that dries does not owe water.
     public const double Film = 0.001;
+
+    // What is covered was reckoned from what is held, and may differ in the last digit.
+    private const double Nearly = 1 - 1e-12;
     private readonly FloodPart part;
     private readonly double[] stage;
     private readonly double[] ditch;
@@ -32,6 +35,19 @@ internal sealed class FloodSystem
 
     /// <summary>Pond spread over the whole check, m.</summary>
     public double Pond(int check, double held) => Math.Max(0, held - (part.TakeUp[check] * CoveredAt(check, held))) / part.Area[check];
+
+    /// <summary>How the stage, m, and the ground that loses water, m², of a check move with what it holds, 1/m² and 1/m.</summary>
+    /// <param name="check">Of the part.</param>
+    /// <param name="held">What it holds, m³.</param>
+    /// <param name="rising">More comes than goes: only then the ground covered moves too.</param>
+    public (double Stage, double StageSlope, double WetSlope) Stages(int check, double held, bool rising)
+    {
+        var covered = CoveredAt(check, held);
+        var pond = Math.Max(0, held - (part.TakeUp[check] * covered));
+        var coming = rising && held < part.Full[check] && held * part.Area[check] >= Covered[check] * part.Full[check] * Nearly ? part.Area[check] / part.Full[check] : 0;
+        var slope = pond > 0 || coming > 0 ? 1 - (part.TakeUp[check] * coming) : 0;
+        return (part.Ground[check] + (pond / part.Area[check]), slope / part.Area[check], pond >= covered * Film ? coming : slope / Film);
+    }
 
     /// <summary>Rates at one state.</summary>
     /// <param name="held">Held by each check, m³.</param>
@@ -89,10 +105,7 @@ internal sealed class FloodSystem
     {
         foreach (var levee in part.Levees)
         {
-            var above = stage[levee.From] - part.Ground[levee.From];
-            // Both depths over the lower of the two grounds: that is where the water comes out.
-            var foot = levee.To < 0 ? part.Ground[levee.From] : Math.Min(part.Ground[levee.From], part.Ground[levee.To]);
-            var (near, far) = (above > 0 ? stage[levee.From] - foot : 0, levee.To >= 0 && stage[levee.To] > part.Ground[levee.To] ? stage[levee.To] - foot : 0);
+            var (near, far) = levee.Depths(part, stage[levee.From], levee.To < 0 ? 0 : stage[levee.To]);
             var flow = levee.Rate * ((near * near) - (far * far)) / 2;
             flows.Net[levee.From] -= flow;
             if (levee.To >= 0) flows.Net[levee.To] += flow;
@@ -117,7 +130,15 @@ internal sealed class FloodSystem
 /// <param name="From">Check on one side.</param>
 /// <param name="To">Check on the other.</param>
 /// <param name="Rate">Conductivity × length / width, m/s.</param>
-internal readonly record struct LeveeLaw(int From, int To, double Rate);
+internal readonly record struct LeveeLaw(int From, int To, double Rate)
+{
+    /// <summary>Depths on its two sides, m, both over the lower of the two grounds: that is where the water comes out.</summary>
+    public (double Near, double Far) Depths(FloodPart part, double above, double below)
+    {
+        var foot = To < 0 ? part.Ground[From] : Math.Min(part.Ground[From], part.Ground[To]);
+        return (above > part.Ground[From] ? above - foot : 0, To >= 0 && below > part.Ground[To] ? below - foot : 0);
+    }
+}
 
 /// <summary>Rates of one state, or their sums over time: m³/s or m³.</summary>
 internal sealed class FloodFlows(int checks, int boxes)
@@ -139,6 +160,17 @@ internal sealed class FloodFlows(int checks, int boxes)
     public double Left { get; set; }
 
     public void Clear() => (In, Rain, Evaporated, Percolated, Left) = (0, 0, 0, 0, 0);
+
+    /// <summary>The rates of three stages of one step, each with its weight, in one.</summary>
+    public void Mix(FloodFlows a, double first, FloodFlows b, double second, FloodFlows c, double third)
+    {
+        for (var i = 0; i < Net.Length; i++) Net[i] = (a.Net[i] * first) + (b.Net[i] * second) + (c.Net[i] * third);
+        Clear();
+        Array.Clear(Box);
+        Add(a, first);
+        Add(b, second);
+        Add(c, third);
+    }
 
     /// <summary>Adds a step's share of a stage to the sums; what the checks hold is added by the integrator.</summary>
     public void Add(FloodFlows rates, double seconds)

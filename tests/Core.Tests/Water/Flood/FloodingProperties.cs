@@ -23,9 +23,12 @@ public sealed class FloodingProperties
             Soaking = soaks ? new Soaking(DepthRate.FromMillimetersPerDay(7.2), WaterDepth.FromMillimeters(60)) : null,
         };
 
-    private static readonly Gen<FloodNetwork> AnyNetwork =
+    private static readonly Gen<FloodNetwork> AnyNetwork = Any(Gen.Double[1, 12]);
+
+    /// <summary>Checks with ditches, levees and boards that move, over boxes as wide as told.</summary>
+    internal static Gen<FloodNetwork> Any(Gen<double> feet) =>
         from checks in AnyCheck.Array[2, 12]
-        from width in Gen.Double[1, 12]
+        from width in feet
         from boards in Gen.Double[0, 6]
         from flow in Gen.Double[0, 15]
         from later in Gen.Double[0, 15]
