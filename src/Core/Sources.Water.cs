@@ -8,6 +8,8 @@ public static partial class Sources
 
     public static Source Villemonte1947 { get; } = new(nameof(Villemonte1947), "Villemonte, Submerged-weir discharge studies, Engineering News-Record, 25 December 1947", SourceStanding.Read);
 
+    public static Source Bos1989 { get; } = new(nameof(Bos1989), "Bos (ed.), Discharge Measurement Structures, ILRI Publication 20, 3rd ed. 1989", SourceStanding.FromMemory);
+
     public static Source HeatBalance { get; } = new(nameof(HeatBalance), "heat balance of a mixed layer of water, with the wind function of Penman 1948", SourceStanding.Derived);
 
     public static Source Edinger1974 { get; } = new(nameof(Edinger1974), "Brady, Graves and Geyer, 1969, in Edinger, Brady and Geyer, Heat Exchange and Transport in the Environment, 1974", SourceStanding.FromMemory);
@@ -35,4 +37,6 @@ public static partial class Sources
     public static Source SeberWild1989 { get; } = new(nameof(SeberWild1989), "Seber and Wild, Nonlinear Regression, Wiley, 1989", SourceStanding.FromMemory);
 
     public static Source LangeLittleTaylor1989 { get; } = new(nameof(LangeLittleTaylor1989), "Lange, Little and Taylor, Robust statistical modeling using the t distribution, Journal of the American Statistical Association 84:881-896, 1989", SourceStanding.FromMemory);
+
+    public static Source Sandu1997 { get; } = new(nameof(Sandu1997), "Sandu, Verwer, Blom, Spee, Carmichael and Potra, Benchmarking stiff ODE solvers for atmospheric chemistry problems II: Rosenbrock solvers, Atmospheric Environment 31:3459-3472, 1997", SourceStanding.FromMemory);
 }

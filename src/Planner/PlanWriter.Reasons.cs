@@ -123,10 +123,10 @@ internal sealed partial class PlanWriter
         var item = instance.Sources[source];
         for (var k = 0; k < item.Periods.Length; k++)
         {
-            if (item.Periods[k].From <= step && step < item.Periods[k].Until) return solution.Orders[source][k];
+            if (item.Periods[k].From <= step && step < item.Periods[k].Until) return Math.Min(solution.Orders[source][k], item.MostAt(step));
         }
 
-        return item.Cap;
+        return item.MostAt(step);
     }
 
     /// <summary>Taken from a source at a step by the other fields whose first choice it is.</summary>

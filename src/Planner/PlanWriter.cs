@@ -101,7 +101,7 @@ internal sealed partial class PlanWriter(Instance instance, Solution solution, l
         {
             var source = state.Farm.Source(share.Source)!;
             var index = state.Farm.Sources.IndexOf(source);
-            if (!WaterOrders.IsOrdered(source)) continue;
+            if (instance.Sources[index].Periods.IsEmpty) continue;
             var period = instance.Sources[index].Periods.First(p => p.From <= planned.FillStart && planned.FillStart < p.Until);
             if (period.FixedFlow is not null) continue;
             var change = instance.Clock.Moment(period.From);

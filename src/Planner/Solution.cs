@@ -69,9 +69,8 @@ internal sealed record SolutionCost(long Delay, long HeadAge, long Idle, long Se
         var classes = new HashSet<int>();
         for (var s = 0; s < instance.Sources.Length; s++)
         {
-            var periods = instance.Sources[s].Periods;
-            for (var k = 0; k < periods.Length; k++) ordered += solution.Orders[s][k] * (double)(periods[k].Until - periods[k].From);
-            if (periods.IsEmpty) continue;
+            if (instance.Sources[s].Periods.IsEmpty) continue;
+            ordered += instance.Sources[s].Stretches.Sum(x => Math.Min(solution.Orders[s][x.Period], x.Most) * (double)x.Steps);
             foreach (var c in Enumerable.Range(0, instance.Classes.Length).Where(c => instance.Classes[c].Sources.Contains(s))) classes.Add(c);
         }
 

@@ -42,17 +42,22 @@ internal static class SomeSeason
         from windy in Gen.Int[9, 14]
         from inlets in Gen.Int[0, 3].Array[count]
         from batch in Gen.Int[0, 2]
-        select Build(new Dice(count, acres, stages, source, caps, notice, trailers, planes, windy, inlets, batch));
+        from held in Gen.Int[0, 5]
+        select Build(new Dice(count, acres, stages, source, caps, notice, trailers, planes, windy, inlets, batch, held));
 
-    private sealed record Dice(int Count, int[] Acres, int[] Stages, int[] Source, int[] Caps, int Notice, int Trailers, int Planes, int Windy, int[] Inlets, int Batch);
+    private sealed record Dice(int Count, int[] Acres, int[] Stages, int[] Source, int[] Caps, int Notice, int Trailers, int Planes, int Windy, int[] Inlets, int Batch, int Held);
 
     private static SeasonState Build(Dice dice)
     {
         var codes = Enumerable.Range(0, dice.Count).Select(i => "A" + (i + 1)).ToArray();
         ImmutableArray<WaterSource> sources =
         [
-            new("D-1", WaterSourceKind.DistrictTurnout, Cfs(dice.Caps[0])) { Notice = TimeSpan.FromHours(24 * dice.Notice), ChangeHours = dice.Notice > 0 ? [new TimeOnly(7, 0)] : [], Running = Cfs(Math.Min(4, dice.Caps[0])) },
-            new("P-1", WaterSourceKind.LiftPump, Cfs(dice.Caps[1])),
+            new("D-1", WaterSourceKind.DistrictTurnout, Cfs(dice.Caps[0])) { Notice = TimeSpan.FromHours(24 * dice.Notice), ChangeHours = dice.Notice > 0 ? [new TimeOnly(7, 0)] : [], Running = Cfs(Math.Min(4, dice.Caps[0])), Curtailments = Held(dice.Held, dice.Caps[0]) },
+            new("P-1", WaterSourceKind.LiftPump, Cfs(dice.Caps[1]))
+            {
+                Curtailments = dice.Held == 4 ? [new Curtailment(At(9, 14, 2)) { Share = Fraction.FromPercent(50) }] : [],
+                Turns = dice.Held == 5 ? new SourceTurns(At(9, 7), TimeSpan.FromHours(72), TimeSpan.FromHours(120)) : null,
+            },
             new("T-1", WaterSourceKind.Tailwater, Cfs(dice.Caps[2])) { Needs = new TailwaterNeed([.. codes.Where((_, i) => dice.Source[i] == 0)], Area.FromAcres(40)) },
         ];
         var fields = codes.Select((code, i) => new Field
@@ -94,6 +99,15 @@ internal static class SomeSeason
             Crew = new Crew { Drivers = 2, Irrigators = 1, FieldsPerIrrigator = 2 },
         };
     }
+
+    private static ImmutableArray<Curtailment> Held(int held, int cap) => held switch
+    {
+        // In the middle of a period of orders, for some days, and until further notice.
+        2 => [new Curtailment(At(12, 13)) { Flow = Cfs(cap * 0.6), Until = At(16, 7) }],
+        3 => [new Curtailment(At(10, 7)) { Flow = Cfs(cap - 2.35) }, new Curtailment(At(14, 3)) { Share = Fraction.FromPercent(40), Until = At(14, 20) }],
+        5 => [new Curtailment(At(7, 7)) { Share = Fraction.FromPercent(70) }],
+        _ => [],
+    };
 
     private static FieldSeason Season(string code, FieldStage stage) => new(code, SeedRate.FromPoundsPerAcre(150), stage)
     {

@@ -33,6 +33,12 @@ public sealed record WaterSource(string Code, WaterSourceKind Kind, FlowRate Cap
     /// <summary>Out of order until repaired.</summary>
     public bool Down { get; init; }
 
+    /// <summary>It is served in turns; none where it may run at any time.</summary>
+    public SourceTurns? Turns { get; init; }
+
+    /// <summary>Curtailments told of it; where several hold, the least that any leaves.</summary>
+    public ImmutableArray<Curtailment> Curtailments { get; init; } = [];
+
     /// <summary>Fields that must be full before tailwater comes, and how many acres of them.</summary>
     public TailwaterNeed? Needs { get; init; }
 }

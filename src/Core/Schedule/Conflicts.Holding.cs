@@ -16,7 +16,8 @@ public static partial class Conflicts
         {
             var sources = group.Sources.Select(s => state.Farm.Source(s)!).ToImmutableArray();
             var own = sources.Where(s => s.Needs is null && !s.Down).ToImmutableArray();
-            var gives = FlowRate.FromCubicFeetPerSecond(own.Sum(s => s.Cap.CubicFeetPerSecond));
+            // What lasts: turns at their mean, curtailments of which no end is told.
+            var gives = FlowRate.FromCubicFeetPerSecond(own.Sum(s => SourceSupply.Most(state, s)[^1].Flow.CubicFeetPerSecond));
             var waters = group.Fields.Select(f => FieldWater.Of(state, f)).ToImmutableArray();
             var takes = FlowRate.FromCubicFeetPerSecond(waters.Sum(w => w.Holding.CubicFeetPerSecond));
             if (takes <= gives) continue;
@@ -32,7 +33,7 @@ public static partial class Conflicts
                 Working = Working.Empty
                     .Given("A", "acres", acres.Acres, "ac", Block(group.Fields))
                     .Given("m", "lost from wet ground, mean of its soils", loss.InchesPerDay, "in/day", "evaporation and soils")
-                    .Given("S", "its own sources together", gives.CubicFeetPerSecond, "cfs", string.Join(", ", own.Select(s => s.Code)))
+                    .Given("S", own.Any(s => s.Turns is not null || !s.Curtailments.IsEmpty) ? "its own sources together, as far as it lasts" : "its own sources together", gives.CubicFeetPerSecond, "cfs", string.Join(", ", own.Select(s => s.Code)))
                     .Step("H", "held with, once full", takes.CubicFeetPerSecond, "cfs", "m A / 12 / 1.983471", Sources.WaterBalance)
                     .Step("As", "acres at which filling stops", stall.Acres, "ac", "S / m", Sources.WaterBalance),
             };

@@ -31,6 +31,9 @@ internal sealed class SourceFold(string code, WaterSource? source)
             case SourceSwitched to:
                 Switch(to.Up, mark, time);
                 break;
+            case WaterCurtailed told when time.IsOlderThan(mark):
+                Curtail(told);
+                break;
             case FaultFound { Kind: FaultKind.Pump or FaultKind.Gate }:
                 Switch(up: false, mark, time);
                 break;
@@ -44,6 +47,17 @@ internal sealed class SourceFold(string code, WaterSource? source)
         if (!time.IsOlderThan(mark)) return;
         switched = mark.Happened;
         if (Source is not null) Source = Source with { Down = !up };
+    }
+
+    private void Curtail(WaterCurtailed told)
+    {
+        if (Source is null) return;
+        // One that ends before it begins was refused where it was put down; told elsewhere, it is nothing.
+        if (told.Left is not null && told.Until is { } until && until <= told.From) return;
+        var curtailments = told.Left is { } flow
+            ? Source.Curtailments.Add(new Curtailment(told.From) { Until = told.Until, Flow = flow })
+            : [.. Source.Curtailments.Where(c => c.From < told.From).Select(c => c.Until is { } end && end <= told.From ? c : c with { Until = told.From })];
+        Source = Source with { Curtailments = curtailments };
     }
 
     public SourceBook Book() => new(code)

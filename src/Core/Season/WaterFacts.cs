@@ -73,6 +73,23 @@ public sealed record SourceSwitched(string Source, bool Up) : MarkFact
     public override string? AboutSource => Source;
 }
 
+/// <summary>
+/// A source held to less than it can give, or no longer held, as the district or somebody else said it. What is said later of
+/// the end holds for everything said before it.
+/// </summary>
+/// <param name="Source">Source code.</param>
+/// <param name="From">From when.</param>
+public sealed record WaterCurtailed(string Source, DateTimeOffset From) : MarkFact
+{
+    /// <summary>The most that is left of it; none where it is curtailed no longer.</summary>
+    public FlowRate? Left { get; init; }
+
+    /// <summary>Until when; until further notice where not told.</summary>
+    public DateTimeOffset? Until { get; init; }
+
+    public override string? AboutSource => Source;
+}
+
 /// <summary>What is broken.</summary>
 public enum FaultKind
 {

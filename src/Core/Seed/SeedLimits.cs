@@ -3,6 +3,9 @@ namespace Watersown.Seed;
 /// <summary>How far the figures of seed may go. Common practice, no source.</summary>
 public static class SeedLimits
 {
+    /// <summary>Roots hold about 5 to 10 days after seeding, later in cold water (from memory).</summary>
+    public static Limit Anchoring { get; } = new("anchor_days", "days") { Above = 0, Most = 30, UsualLeast = 3, UsualMost = 10 };
+
     public static Limit Rate { get; } = new("rate_dry_lb_ac", "lb/ac dry") { Above = 0, Most = 2000, UsualLeast = 120, UsualMost = 200 };
 
     public static Limit InHand { get; } = new("in_hand_dry_lb", "lb dry") { Least = 0 };

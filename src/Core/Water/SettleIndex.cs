@@ -31,23 +31,24 @@ public static class SettleIndex
     /// <param name="sown">When it was sown.</param>
     /// <param name="depth">Mean depth.</param>
     /// <param name="hours">Winds since then, in order, not overlapping.</param>
-    [Source(nameof(Sources.FarmDefault), "Σ (wind over 12 mph)² × hours × fetch × depth factor × looseness, to 72 h after sowing")]
+    /// <param name="loose">For how long seed counts as loose; as usual where not told.</param>
+    [Source(nameof(Sources.FarmDefault), "Σ (wind over 12 mph)² × hours × fetch × depth factor × looseness, as long as seed is loose")]
     [return: PlainNumber("an index; only its order means something")]
-    public static double Of(DateTimeOffset sown, WaterDepth depth, ImmutableArray<BlownHours> hours)
+    public static double Of(DateTimeOffset sown, WaterDepth depth, ImmutableArray<BlownHours> hours, TimeSpan? loose = null)
     {
         var factor = Math.Clamp(depth / PlainDepth, 0.5, 2);
-        return hours.Sum(h => Pull(sown, h)) * factor;
+        return hours.Sum(h => Pull(sown, h, loose ?? Loose)) * factor;
     }
 
-    private static double Pull(DateTimeOffset sown, BlownHours blown)
+    private static double Pull(DateTimeOffset sown, BlownHours blown, TimeSpan window)
     {
-        var (from, until) = (Hours(blown.From - sown), Hours(blown.Until - sown));
+        var (from, until) = (Hours(blown.From - sown, window), Hours(blown.Until - sown, window));
         var over = blown.Wind.Sustained.MilesPerHour - Calm.MilesPerHour;
         if (until <= from || over <= 0) return 0;
         // The weight falls evenly, so its mean over the stretch is that of its middle.
-        var loose = 1 - ((from + until) / 2 / Loose.TotalHours);
+        var loose = 1 - ((from + until) / 2 / window.TotalHours);
         return over * over * (until - from) * loose * blown.Fetch.Feet;
     }
 
-    private static double Hours(TimeSpan span) => Math.Clamp(span.TotalHours, 0, Loose.TotalHours);
+    private static double Hours(TimeSpan span, TimeSpan window) => Math.Clamp(span.TotalHours, 0, window.TotalHours);
 }

@@ -11,6 +11,8 @@ public static class WaterReckonings
         FillChecksReckoning.Reckoning,
         SourceFillReckoning.Reckoning,
         BoxFlowReckoning.Reckoning,
+        OpeningReckonings.Gate,
+        OpeningReckonings.Levee,
         DryOutReckoning.Reckoning,
         PumpEnergyReckoning.Reckoning,
         WindReckoning.Reckoning,

@@ -13,6 +13,7 @@ public sealed partial record EchoWords
         Boards = "{field} box {n} boards {depth}",
         Flow = "{source} gives {flow}",
         SourceOn = "{source} on",
+        Curtailed = "{source} curtailed to {flow} from {day}",
         SourceOff = "{source} off",
         LeveeOut = "{field} levee out",
         LeveeOutAt = "{field} levee out {from}-{to}",

@@ -13,6 +13,7 @@ public sealed partial record EchoWords
         Boards = "{field} caja {n} tablas {depth}",
         Flow = "{source} da {flow}",
         SourceOn = "{source} prendida",
+        Curtailed = "{source} recortada a {flow} desde {day}",
         SourceOff = "{source} apagada",
         LeveeOut = "{field} bordo roto",
         LeveeOutAt = "{field} bordo roto {from}-{to}",

@@ -25,6 +25,8 @@ public sealed partial record EchoWords
 
     public required string SourceOff { get; init; }
 
+    public required string Curtailed { get; init; }
+
     public required string LeveeOut { get; init; }
 
     public required string LeveeOutAt { get; init; }

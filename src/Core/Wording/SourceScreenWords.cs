@@ -128,4 +128,32 @@ public sealed partial record SourceScreenWords
     public required string FarmNow { get; init; }
 
     public required string FarmDry { get; init; }
+
+    public required string CurtailedOpen { get; init; }
+
+    public required string CurtailedUntil { get; init; }
+
+    public required string TurnsOn { get; init; }
+
+    public required string TurnsOff { get; init; }
+
+    public required string GivesFrom { get; init; }
+
+    public required string Curtail { get; init; }
+
+    public required string CurtailFrom { get; init; }
+
+    public required string CurtailNow { get; init; }
+
+    public required string CurtailUntil { get; init; }
+
+    public required string CurtailOpen { get; init; }
+
+    public required string CurtailLeft { get; init; }
+
+    public required string CurtailLeftKey { get; init; }
+
+    public required string CurtailOver { get; init; }
+
+    public required string CurtailDays { get; init; }
 }

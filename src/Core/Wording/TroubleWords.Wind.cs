@@ -7,6 +7,10 @@ public sealed partial record TroubleWords
 
     public required string WindLead { get; init; }
 
+    public required string WindWindow { get; init; }
+
+    public required string WindWindowUsual { get; init; }
+
     public required string WindNone { get; init; }
 
     public required string WindCalm { get; init; }

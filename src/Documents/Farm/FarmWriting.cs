@@ -31,9 +31,10 @@ public static class FarmWriting
         pen.Text("now", clock.Write(state.Now));
         pen.Day("horizon", state.Horizon);
         pen.Number("plan_number", state.PlanNumber);
+        pen.Number(SeedLimits.Anchoring.Key, state.Anchoring?.TotalDays);
         pen.Number(WeatherLimits.Evaporation.Key, state.Evaporation.InchesPerDay);
         pen.Number(SeedLimits.WetFactor.Key, state.WetFactor);
-        GroundWriting.Write(pen, farm);
+        GroundWriting.Write(pen, clock, farm);
         FieldWriting.Write(pen, clock, state);
         SeedWriting.Write(pen, clock, state);
         AirWriting.Write(pen, clock, state);

@@ -1,4 +1,5 @@
 using Watersown.Documents.Json;
+using Watersown.Land;
 using Watersown.Schedule;
 using Watersown.Season;
 using static Watersown.Documents.Logbooks.FactForm;
@@ -71,6 +72,25 @@ internal static class WaterForms
                 pen.Text("state", f.Up ? "up" : "down");
             },
             f => new SourceSwitched(f.Text("source")!, f.Text("state") == "up")),
+        Of<WaterCurtailed>("curtailed",
+            [
+                Source,
+                Need("from", new Outline.Instant(), "from when"),
+                May("until", new Outline.Instant(), "until when; until further notice where not given"),
+                May(LandLimits.Left, "the most that is left of it; curtailed no longer where not given"),
+            ],
+            (pen, f) =>
+            {
+                pen.Text("source", f.Source);
+                pen.Instant("from", f.From);
+                pen.Instant("until", f.Until);
+                pen.Number("left_cfs", f.Left?.CubicFeetPerSecond);
+            },
+            f => new WaterCurtailed(f.Text("source")!, f.Instant("from")!.Value)
+            {
+                Until = f.Instant("until"),
+                Left = f.Number(LandLimits.Left) is { } left ? FlowRate.FromCubicFeetPerSecond(left) : null,
+            }),
         Of<FaultFound>("fault",
             [
                 Need("fault", new Outline.Word(MarkWords.Faults.All), "what is broken"),

@@ -19,6 +19,7 @@ internal sealed partial class Decoder
     private readonly FieldSolution?[] made;
     private readonly int[][] limitsOf;
     private readonly int[] limitMost;
+    private readonly int[][] given;
     private int tailwaterFrom;
 
     public Decoder(Instance instance)
@@ -31,6 +32,7 @@ internal sealed partial class Decoder
         made = new FieldSolution?[instance.Fields.Length];
         limitsOf = [.. instance.Fields.Select(f => Enumerable.Range(0, instance.Limits.Length).Where(l => instance.Limits[l].Classes.Contains(f.Class)).ToArray())];
         limitMost = [.. instance.Limits.Select(l => l.Most(instance))];
+        given = [.. instance.Sources.Select(s => new int[s.Stretches.Length])];
     }
 
     public Solution Decode(Genes genes)
@@ -52,20 +54,20 @@ internal sealed partial class Decoder
 
     private void TakeWhatIsThere(Genes genes)
     {
+        for (var s = 0; s < given.Length; s++) Give(s, genes);
         for (var l = 0; l < instance.Limits.Length; l++)
         {
             foreach (var c in instance.Limits[l].Classes) flows[l].Take(0, instance.Clock.Horizon, instance.Classes[c].BaseHold);
-            foreach (var s in instance.Limits[l].Sources) TakeUnordered(flows[l], s, genes);
+            foreach (var s in instance.Limits[l].Sources) TakeUnordered(flows[l], s);
         }
 
         foreach (var batch in instance.Batches.Where(b => !b.CanBeCalledOff)) trailers.Take(0, instance.Soak.Return, batch.Trailers);
     }
 
-    /// <summary>What a source cannot or will not give: its running order until it can be changed, then its part of a joint cap.</summary>
-    private void TakeUnordered(StepProfile flow, int source, Genes genes)
+    /// <summary>What a source is counted on for: its running order until it can be changed, then its part of a joint cap, and never more than it can give.</summary>
+    private void Give(int source, Genes genes)
     {
         var item = instance.Sources[source];
-        if (item.Needs is { AcresMissing: > 0 }) flow.Take(0, tailwaterFrom, item.Cap);
         var share = item.Cap;
         for (var j = 0; j < instance.JointCaps.Length; j++)
         {
@@ -73,8 +75,26 @@ internal sealed partial class Decoder
             if (place >= 0) share = Math.Min(share, (int)(instance.JointCaps[j].Cap * genes.Splits[j][place]) / item.Step * item.Step);
         }
 
-        if (item.Periods.IsEmpty) flow.Take(0, instance.Clock.Horizon, item.Cap - share);
-        foreach (var period in item.Periods) flow.Take(period.From, period.Until, item.Cap - (period.FixedFlow ?? share));
+        for (var k = 0; k < item.Stretches.Length; k++)
+        {
+            var stretch = item.Stretches[k];
+            given[source][k] = stretch.Period >= 0 && item.Periods[stretch.Period].FixedFlow is not null ? item.FixedMost(stretch) : Math.Min(stretch.Most, share);
+        }
+    }
+
+    /// <summary>What a source cannot or will not give; of tailwater that is not there yet, nothing comes at all.</summary>
+    private void TakeUnordered(StepProfile flow, int source)
+    {
+        var item = instance.Sources[source];
+        for (var k = 0; k < item.Stretches.Length; k++) flow.Take(item.Stretches[k].From, item.Stretches[k].Until, item.Cap - given[source][k]);
+        if (item.Needs is { AcresMissing: > 0 }) TakeTailwater(flow, source, 0, tailwaterFrom, comes: false);
+    }
+
+    private void TakeTailwater(StepProfile flow, int source, int from, int until, bool comes)
+    {
+        var stretches = instance.Sources[source].Stretches;
+        for (var k = 0; k < stretches.Length; k++)
+            flow.Take(Math.Max(from, stretches[k].From), Math.Min(until, stretches[k].Until), comes ? -given[source][k] : given[source][k]);
     }
 
     private void PlanGroundAndWater(FieldItem field, Genes genes)
@@ -166,7 +186,7 @@ internal sealed partial class Decoder
             if (from >= tailwaterFrom) continue;
             for (var l = 0; l < instance.Limits.Length; l++)
             {
-                if (instance.Limits[l].Sources.Contains(s)) flows[l].Take(from, tailwaterFrom, -instance.Sources[s].Cap);
+                if (instance.Limits[l].Sources.Contains(s)) TakeTailwater(flows[l], s, from, tailwaterFrom, comes: true);
             }
 
             tailwaterFrom = from;

@@ -12,7 +12,7 @@ internal static class OrderBook
         for (var s = 0; s < instance.Sources.Length; s++)
         {
             var source = instance.Sources[s];
-            orders.Add([.. source.Periods.Select(p => p.FixedFlow ?? Order(instance, demand, s, p))]);
+            orders.Add([.. source.Periods.Select((p, k) => p.FixedFlow ?? Order(instance, demand, s, k))]);
         }
 
         return orders.ToImmutable();
@@ -34,13 +34,14 @@ internal static class OrderBook
     }
 
     /// <summary>Peak demand of the classes whose first choice this source is, less nothing: other choices come on top only when it is used up.</summary>
-    private static int Order(Instance instance, ImmutableArray<StepProfile> demand, int source, OrderPeriod period)
+    private static int Order(Instance instance, ImmutableArray<StepProfile> demand, int source, int place)
     {
         var item = instance.Sources[source];
+        var period = item.Periods[place];
         var moments = new SortedSet<int> { period.From };
         var users = Enumerable.Range(0, instance.Classes.Length).Where(c => instance.Classes[c].Sources[0] == source).ToImmutableArray();
         foreach (var c in users) moments.UnionWith(demand[c].Changes.Where(t => t > period.From && t < period.Until));
         var peak = moments.Max(t => users.Sum(c => demand[c].Peak(t, t + 1)));
-        return Math.Min(item.Cap, (peak + item.Step - 1) / item.Step * item.Step);
+        return Math.Min(item.MostIn(place), (peak + item.Step - 1) / item.Step * item.Step);
     }
 }

@@ -100,12 +100,25 @@ internal sealed record SourceItem
 {
     public required string Code { get; init; }
 
+    /// <summary>The most it can give at any step of the plan.</summary>
     public required int Cap { get; init; }
+
+    /// <summary>What it can give over time, in order, without gaps.</summary>
+    public required ImmutableArray<SupplyStretch> Stretches { get; init; }
 
     /// <summary>Periods of one order each; empty where it is turned at will.</summary>
     public required ImmutableArray<OrderPeriod> Periods { get; init; }
 
     public required int Step { get; init; }
+
+    /// <summary>The most it can give at a step.</summary>
+    public int MostAt(int step) => Stretches.FirstOrDefault(s => s.From <= step && step < s.Until)?.Most ?? Cap;
+
+    /// <summary>The most it can give at any step of a period of its orders.</summary>
+    public int MostIn(int period) => Stretches.Where(s => s.Period == period).Select(s => s.Most).DefaultIfEmpty(Cap).Max();
+
+    /// <summary>The most of a stretch that is not left to an order: what runs unchangeably, or what it can give.</summary>
+    public int FixedMost(SupplyStretch stretch) => stretch.Period >= 0 && Periods[stretch.Period].FixedFlow is { } runs ? Math.Min(stretch.Most, runs) : stretch.Most;
 
     /// <summary>Tailwater: fields of the plan whose fullness counts, acres needed beyond those full already; none for other kinds.</summary>
     public TailwaterItem? Needs { get; init; }

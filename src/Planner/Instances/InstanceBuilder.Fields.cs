@@ -84,7 +84,7 @@ internal sealed partial class InstanceBuilder
     private int MostFlow(Field field, int waterClass, int holdNow)
     {
         var sources = classes[waterClass].Sources;
-        var all = sources.Sum(s => state.Farm.Sources[s].Down ? 0 : Centi(state.Farm.Sources[s].Cap));
+        var all = sources.Sum(s => caps[s]);
         var held = classes.Where(c => c.Sources.All(sources.Contains)).Sum(c => (int)Math.Floor(c.Base * 100));
         var free = Math.Max(0, all - held + holdNow);
         return field.InletLimit is { } limit ? Math.Min(free, Centi(limit)) : free;

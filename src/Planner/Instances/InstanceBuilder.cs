@@ -17,6 +17,7 @@ internal sealed partial class InstanceBuilder
     private readonly ImmutableArray<Aeroplane> aeroplanes;
     private readonly ImmutableArray<ImmutableArray<FlyingWindow>> windows;
     private readonly List<(ImmutableArray<int> Sources, double Base)> classes = [];
+    private ImmutableArray<int> caps = [];
 
     private InstanceBuilder(SeasonState state)
     {
@@ -40,6 +41,7 @@ internal sealed partial class InstanceBuilder
         var soak = BuildSoak();
         var strips = state.Farm.Strips.IsEmpty ? [("the strip", 2)] : state.Farm.Strips.Select(s => (s.Name, Math.Max(1, s.PadTrailers))).ToImmutableArray();
         var sources = state.Farm.Sources.Select(BuildSource).ToImmutableArray();
+        caps = [.. sources.Select(s => s.Cap)];
         foreach (var season in state.Fields.Where(f => f.Stage is FieldStage.Sown or FieldStage.Full or FieldStage.Flooding)) ClassOf(season.Code, holds: true);
         var fields = ImmutableArray.CreateBuilder<FieldItem>();
         foreach (var season in state.Fields.Where(f => f.Stage != FieldStage.Sown)) fields.Add(BuildField(season, fields.Count));
@@ -129,11 +131,12 @@ internal sealed partial class InstanceBuilder
 
     private SourceItem BuildSource(WaterSource source)
     {
-        var cap = source.Down ? 0 : Centi(source.Cap);
         var periods = ImmutableArray<OrderPeriod>.Empty;
-        if (WaterOrders.IsOrdered(source) && !source.Down)
+        // What comes in turns is not ordered: the district's calendar brings it.
+        if (source.Turns is { } turns) assumptions.Add(FormattableString.Invariant($"{source.Code} is served in turns, {turns.On.TotalHours:0.#} h out of every {turns.Every.TotalHours:0.#} h: their mean is counted on throughout, so a field on it may be full up to {(turns.Every - turns.On).TotalHours:0.#} h later than planned. Its own page follows the turns."));
+        if (WaterOrders.IsOrdered(source) && source.Turns is null && !source.Down)
         {
-            var running = Math.Min(cap, Centi(source.Running ?? FlowRate.Zero));
+            var running = Math.Min(Centi(source.Cap), Centi(source.Running ?? FlowRate.Zero));
             var changes = WaterOrders.Changes(state, source).Select(clock.Ceiling).Where(c => c < clock.Horizon).ToImmutableArray();
             if (changes.IsEmpty && source.ChangeHours.IsEmpty)
             {
@@ -147,12 +150,14 @@ internal sealed partial class InstanceBuilder
             periods = [.. edges.Zip(edges.Skip(1), (a, b) => new OrderPeriod(a, b, a == 0 && fixedFirst ? running : null))];
         }
 
+        var stretches = SupplyStretch.Of(clock, source, periods);
         return new SourceItem
         {
             Code = source.Code,
-            Cap = cap,
+            Cap = stretches.Select(s => s.Most).DefaultIfEmpty(0).Max(),
+            Stretches = stretches,
             Periods = periods,
-            Step = Math.Max(1, source.MinStep is { } step ? Centi(step) : 100),
+            Step = Math.Max(1, Centi(WaterOrders.Step(source))),
         };
     }
 
@@ -168,14 +173,14 @@ internal sealed partial class InstanceBuilder
 
     private ImmutableArray<JointCap> BuildJointCaps(ImmutableArray<SourceItem> sources)
     {
-        var caps = ImmutableArray.CreateBuilder<JointCap>();
+        var joint = ImmutableArray.CreateBuilder<JointCap>();
         foreach (var shared in state.Farm.SharedCaps)
         {
             var members = sources.Select((s, i) => (s, i)).Where(x => shared.Sources.Contains(x.s.Code, StringComparer.Ordinal)).Select(x => x.i);
-            caps.Add(new JointCap([.. members], Centi(shared.Cap)));
+            joint.Add(new JointCap([.. members], Centi(shared.Cap)));
         }
 
-        return caps.ToImmutable();
+        return joint.ToImmutable();
     }
 
     /// <summary>Index of the water class of a field; −1 where no source is known.</summary>

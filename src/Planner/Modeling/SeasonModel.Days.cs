@@ -102,11 +102,11 @@ internal sealed partial class SeasonModel
     /// <summary>Flow × steps by which ground that is wet already outruns its sources until then: counted to nobody's plan.</summary>
     private long Short(WaterLimit limit, long held, int until)
     {
-        var edges = limit.Sources.SelectMany(s => instance.Sources[s].Periods.Select(p => p.From)).Append(0).Append(until).Where(t => t <= until).Distinct().Order().ToImmutableArray();
+        var edges = limit.Sources.SelectMany(s => instance.Sources[s].Stretches.Select(p => p.From)).Append(0).Append(until).Where(t => t <= until).Distinct().Order().ToImmutableArray();
         long missing = 0;
         foreach (var (from, to) in edges.Zip(edges.Skip(1)))
         {
-            long gives = limit.Sources.Sum(s => instance.Sources[s].Periods.FirstOrDefault(p => p.From <= from && from < p.Until)?.FixedFlow ?? instance.Sources[s].Cap) + limit.Caps.Sum(j => instance.JointCaps[j].Cap);
+            long gives = limit.Sources.Sum(s => instance.Sources[s].Stretches.Where(p => p.From <= from && from < p.Until).Sum(instance.Sources[s].FixedMost)) + limit.Caps.Sum(j => instance.JointCaps[j].Cap);
             missing += Math.Max(0, held - gives) * (to - from);
         }
 
@@ -119,12 +119,11 @@ internal sealed partial class SeasonModel
         foreach (var s in limit.Sources)
         {
             var source = instance.Sources[s];
-            if (source.Periods.IsEmpty) given += source.Cap * (long)until;
-            for (var k = 0; k < source.Periods.Length && source.Periods[k].From < until; k++)
+            foreach (var stretch in source.Stretches.Where(x => x.From < until))
             {
-                long steps = Math.Min(until, source.Periods[k].Until) - source.Periods[k].From;
-                if (Orders[s][k] is { } order) given += order * (source.Step * steps);
-                else given += source.Periods[k].FixedFlow!.Value * steps;
+                long steps = Math.Min(until, stretch.Until) - stretch.From;
+                if (stretch.Period >= 0 && Orders[s][stretch.Period] is { } order && stretch.Most == source.MostIn(stretch.Period)) given += order * (source.Step * steps);
+                else given += source.FixedMost(stretch) * steps;
             }
         }
 

@@ -1,4 +1,5 @@
 using Google.OrTools.Sat;
+using Watersown.Planner.Decoding;
 using Watersown.Planner.Instances;
 
 namespace Watersown.Planner.Modeling;
@@ -18,8 +19,7 @@ internal sealed partial class SeasonModel
     {
         foreach (var source in instance.Sources)
         {
-            var most = source.Cap / source.Step;
-            Orders.Add([.. source.Periods.Select(p => p.FixedFlow is null ? Model.NewIntVar(0, most, source.Code + " order") : null)]);
+            Orders.Add([.. source.Periods.Select((p, k) => p.FixedFlow is null ? Model.NewIntVar(0, source.MostIn(k) / source.Step, source.Code + " order") : null)]);
         }
 
         foreach (var joint in instance.JointCaps) AddJointCap(joint);
@@ -84,37 +84,40 @@ internal sealed partial class SeasonModel
         var cap = Math.Max(held, limit.Most(instance));
         var cumulative = Model.AddCumulative(cap);
         foreach (var c in limit.Classes) AddClassDemand(cumulative, c);
-        var spare = cap - held;
-        foreach (var s in limit.Sources) spare -= AddShut(cumulative, s, spare);
+        var shut = new StepProfile();
+        foreach (var s in limit.Sources) AddShut(cumulative, s, cap - held, shut);
     }
 
-    /// <summary>What a source does not give, by period; never so much that what is held already would not fit. Gives its largest fixed part.</summary>
-    private int AddShut(CumulativeConstraint cumulative, int s, int spare)
+    /// <summary>What a source does not give, stretch by stretch; never so much that what is held already would not fit.</summary>
+    private void AddShut(CumulativeConstraint cumulative, int s, int spare, StepProfile shut)
     {
         var source = instance.Sources[s];
-        var most = 0;
-        for (var k = 0; k < source.Periods.Length; k++)
+        var stretches = source.Stretches;
+        foreach (var stretch in stretches)
         {
-            var period = source.Periods[k];
-            var interval = Model.NewFixedSizeIntervalVar(LinearExpr.Constant(period.From), period.Until - period.From, source.Code + " not ordered");
-            if (Orders[s][k] is { } order)
-            {
-                cumulative.AddDemand(interval, source.Cap - (source.Step * order));
-                continue;
-            }
-
-            var shut = Math.Clamp(source.Cap - period.FixedFlow!.Value, 0, Math.Max(0, spare));
-            most = Math.Max(most, shut);
-            cumulative.AddDemand(interval, shut);
+            var order = stretch.Period >= 0 ? Orders[s][stretch.Period] : null;
+            var closed = source.Cap - source.FixedMost(stretch);
+            if (order is null && closed == 0) continue;
+            var fits = Math.Clamp(closed, 0, Math.Max(0, spare - shut.Peak(stretch.From, stretch.Until)));
+            shut.Take(stretch.From, stretch.Until, fits);
+            var interval = Model.NewFixedSizeIntervalVar(LinearExpr.Constant(stretch.From), stretch.Steps, source.Code + " not given");
+            if (order is null) cumulative.AddDemand(interval, fits);
+            else cumulative.AddDemand(interval, source.Cap - (closed - fits) - Comes(source, stretch, order));
         }
 
-        if (TailwaterFrom[s] is { } from)
-        {
-            most = Math.Clamp(source.Cap, 0, Math.Max(0, spare));
-            cumulative.AddDemand(Model.NewIntervalVar(LinearExpr.Constant(0), from, from, source.Code + " not yet"), most);
-        }
+        if (TailwaterFrom[s] is not { } from) return;
+        var late = Math.Clamp(source.Cap, 0, Math.Max(0, spare - shut.Peak(0, horizon)));
+        shut.Take(0, horizon, late);
+        cumulative.AddDemand(Model.NewIntervalVar(LinearExpr.Constant(0), from, from, source.Code + " not yet"), late);
+    }
 
-        return most;
+    /// <summary>What comes of an order in a stretch: all of it, or no more than the source can give where that changes within its period.</summary>
+    private LinearExpr Comes(SourceItem source, SupplyStretch stretch, IntVar order)
+    {
+        if (stretch.Most == source.MostIn(stretch.Period)) return LinearExpr.Term(order, source.Step);
+        var comes = Model.NewIntVar(0, stretch.Most, source.Code + " comes");
+        Model.Add(comes <= source.Step * order);
+        return LinearExpr.Term(comes, 1);
     }
 
     private void AddClassDemand(CumulativeConstraint cumulative, int waterClass)
@@ -162,11 +165,12 @@ internal sealed partial class SeasonModel
         foreach (var s in ordered)
         {
             var source = instance.Sources[s];
-            for (var k = 0; k < source.Periods.Length; k++)
+            foreach (var group in source.Stretches.GroupBy(x => x.Period))
             {
-                var steps = source.Periods[k].Until - source.Periods[k].From;
-                if (Orders[s][k] is { } order) cost.Add(LinearExpr.Term(order, (long)Math.Round(source.Step * steps * instance.IdleCost)));
-                else constant += source.Periods[k].FixedFlow!.Value * (double)steps;
+                // Where less can come than was ordered nothing is counted: the bound stays below the true cost.
+                var steps = group.Where(x => x.Most == source.MostIn(group.Key)).Sum(x => x.Steps);
+                if (Orders[s][group.Key] is { } order) cost.Add(LinearExpr.Term(order, (long)Math.Round(source.Step * steps * instance.IdleCost)));
+                else constant += group.Sum(x => source.FixedMost(x) * (double)x.Steps);
             }
         }
 

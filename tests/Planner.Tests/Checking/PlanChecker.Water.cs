@@ -10,6 +10,7 @@ internal sealed partial class PlanChecker
         foreach (var fill in Of(PlanTaskKind.Fill)) CheckFill(fill);
         var moments = plan.Tasks.Where(t => t.Kind == PlanTaskKind.Fill).SelectMany(t => new[] { t.Start, t.End })
             .Concat(plan.Orders.Select(o => o.From)).Append(state.Now)
+            .Concat(state.Farm.Sources.SelectMany(s => s.Curtailments).SelectMany(c => new[] { c.From, c.Until ?? c.From }).Where(t => t < state.Now.AddDays(90)))
             .Where(t => t >= state.Now).Distinct().Order();
         foreach (var at in moments) CheckFlowAt(at);
     }
@@ -74,7 +75,17 @@ internal sealed partial class PlanChecker
         if (source.Down) return 0;
         if (source.Needs is { } need && FullAcres(need, at) < need.Full.Acres) return 0;
         var order = plan.Orders.FirstOrDefault(o => o.Source == source.Code && o.From <= at && at < o.Until);
-        return Math.Min(source.Cap.CubicFeetPerSecond, order?.Flow.CubicFeetPerSecond ?? source.Cap.CubicFeetPerSecond);
+        var most = Left(source, at);
+        return Math.Min(most, order?.Flow.CubicFeetPerSecond ?? most);
+    }
+
+    /// <summary>The most a source can give: its cap, less while it is curtailed; of turns what they bring in the mean.</summary>
+    private static double Left(WaterSource source, DateTimeOffset at)
+    {
+        var most = Math.Min(source.Cap.CubicFeetPerSecond, source.Turns?.Flow?.CubicFeetPerSecond ?? double.MaxValue);
+        foreach (var told in source.Curtailments.Where(c => c.From <= at && !(c.Until <= at)))
+            most = Math.Min(most, told.Flow?.CubicFeetPerSecond ?? (source.Cap.CubicFeetPerSecond * told.Share!.Value.Share));
+        return source.Turns is { } turns ? most * (turns.On / turns.Every) : most;
     }
 
     private double FullAcres(TailwaterNeed need, DateTimeOffset at) => need.Fields
@@ -143,6 +154,12 @@ internal sealed partial class PlanChecker
         foreach (var source in state.Farm.Sources.Where(s => s.Notice > TimeSpan.Zero && !s.Down))
         {
             var orders = plan.Orders.Where(o => o.Source == source.Code).OrderBy(o => o.From).ToList();
+            foreach (var order in orders.Where(o => o.From > state.Now))
+            {
+                var most = source.Curtailments.SelectMany(c => new[] { c.From, c.Until ?? c.From }).Where(t => t > order.From && t < order.Until).Append(order.From).Max(t => Left(source, t));
+                if (order.Flow.CubicFeetPerSecond > most + 0.01) Fault($"{source.Code}: {order.Flow.CubicFeetPerSecond:0.0} cfs ordered from {order.From:ddd d HH:mm}, and no more than {most:0.0} is left of it");
+            }
+
             if (orders.Count == 0) continue;
             if (source.Running is { } running && Math.Abs(orders[0].Flow.CubicFeetPerSecond - running.CubicFeetPerSecond) > 0.01 && orders[0].From < state.Now + source.Notice) Fault($"{source.Code} changes at once");
             foreach (var order in orders.Skip(1))

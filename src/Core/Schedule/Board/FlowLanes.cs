@@ -16,7 +16,8 @@ internal static class FlowLanes
         var fields = Fields(plan);
         ImmutableArray<DateTimeOffset> cuts =
         [
-            .. plan.Orders.Select(o => o.From).Concat(fields.SelectMany(f => new[] { f.FillFrom, f.FillUntil })).Append(from).Append(span.Until)
+            .. plan.Orders.Select(o => o.From).Concat(fields.SelectMany(f => new[] { f.FillFrom, f.FillUntil }))
+                .Concat(state.Farm.Sources.SelectMany(s => SourceSupply.Changes(s with { Turns = null }, from, span.Until))).Append(from).Append(span.Until)
                 .Where(t => t >= from && t <= span.Until).Distinct().Order(),
         ];
         var steps = state.Farm.Sources.Select(_ => new List<FlowStep>()).ToArray();
@@ -87,10 +88,11 @@ internal static class FlowLanes
 
     private static FlowRate Given(SeasonPlan plan, WaterSource source, DateTimeOffset at)
     {
-        if (source.Down) return FlowRate.Zero;
         if (source.Needs is { } need && FullAcres(plan, need, at) < need.Full) return FlowRate.Zero;
         var order = plan.Orders.FirstOrDefault(o => o.Source == source.Code && o.From <= at && at < o.Until)?.Flow;
-        return order is { } flow && flow < source.Cap ? flow : source.Cap;
+        // As the plan counts on it: turns at their mean.
+        var most = SourceSupply.MeanAt(source, at);
+        return order is { } flow && flow < most ? flow : most;
     }
 
     private static Area FullAcres(SeasonPlan plan, TailwaterNeed need, DateTimeOffset at) => Area.FromAcres(need.Fields

@@ -17,7 +17,7 @@ public sealed record FillAsk
     /// <summary>Sources joined to it, whose fields and water count with its own.</summary>
     public ImmutableArray<string> With { get; init; } = [];
 
-    /// <summary>What they give together from now on, a curtailment or the days off of a rotation as steps of it; what runs where not told.</summary>
+    /// <summary>What they give together from now on, taken as it stands; what runs, kept to their turns and curtailments, where not told.</summary>
     public ImmutableArray<FlowStep> Flow { get; init; } = [];
 
     /// <summary>Dry fields to be opened besides, in the order in which they get water.</summary>

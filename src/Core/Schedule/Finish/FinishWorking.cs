@@ -11,6 +11,8 @@ internal sealed record FinishCase(ImmutableArray<FinishGround> Grounds, FlowRate
 /// <summary>The lines behind a finish.</summary>
 internal static class FinishWorking
 {
+    private const int changesShown = 6;
+
     /// <summary>Lost from all of the ground, by its land; none where there is no ground.</summary>
     public static DepthRate? MeanLoss(ImmutableArray<FinishGround> grounds) => grounds.IsEmpty
         ? null
@@ -61,9 +63,22 @@ internal static class FinishWorking
         _ => "the same from each change of S to the next, added up",
     };
 
-    public static Working Source(SourceFinish finish, FinishCase job) => Working.Empty
-        .Given("Q", "given at first", Datum.Of(finish.Gives?.CubicFeetPerSecond), "cfs", "order, reading or typed, source " + string.Join(" + ", finish.Sources))
+    public static Working Source(SeasonState state, SourceFinish finish, FinishCase job) => Later(state, job.Flow, Working.Empty
+            .Given("Q", "given at first", Datum.Of(finish.Gives?.CubicFeetPerSecond), "cfs", "order, reading or typed, source " + string.Join(" + ", finish.Sources)))
         .Step("H", "to hold what is wet now", finish.Holds.CubicFeetPerSecond, "cfs", "Σ wet land × loss", Sources.WaterBalance)
         .Step("H1", "to hold it all once full", finish.HoldsFull.CubicFeetPerSecond, "cfs", "Σ land × loss", Sources.WaterBalance)
-        .Step("d", "left then, or short where below zero", (job.Flow.MaxBy(s => s.From)!.Flow - finish.HoldsFull).CubicFeetPerSecond, "cfs", "Q − H1", Sources.Arithmetic);
+        .Step("d", "left then, or short where below zero", (job.Flow.MaxBy(s => s.From)!.Flow - finish.HoldsFull).CubicFeetPerSecond, "cfs", job.Flow.Length > 1 ? "the last Q, in turns their mean, − H1" : "Q − H1", Sources.Arithmetic);
+
+    /// <summary>What is given from each later change on; of many changes the first few, and the one that lasts.</summary>
+    public static Working Later(SeasonState state, ImmutableArray<FlowStep> flow, Working working)
+    {
+        var later = flow.OrderBy(s => s.From).Skip(1).ToImmutableArray();
+        for (var i = 0; i < later.Length; i++)
+        {
+            if (i >= changesShown && i + 1 < later.Length) continue;
+            working = working.Given("Q" + (i + 1).ToString(CultureInfo.InvariantCulture), "given from " + Wording.When.Moment(state.Now + later[i].From), later[i].Flow.CubicFeetPerSecond, "cfs", "turns, curtailment or order told ahead");
+        }
+
+        return working;
+    }
 }

@@ -18,31 +18,29 @@ public static class NextGate
     /// <param name="state">The season as it stands.</param>
     /// <param name="source">Source code.</param>
     /// <param name="ask">At what flow, and joined to which other sources; fields named in it may be opened from the moment told there.</param>
+    /// <param name="plan">The plan, which may lead water to a field from another source than its first.</param>
     [Source(nameof(Sources.FarmDefault), "delay + head-check age + seed lost, in the farm's prices; for ranking only")]
-    public static ImmutableArray<GateChoice> Of(SeasonState state, string source, FillAsk ask)
+    public static ImmutableArray<GateChoice> Of(SeasonState state, string source, FillAsk ask, SeasonPlan? plan = null)
     {
-        var ready = Ready(state, source, ask);
+        var ready = Ready(state, source, ask, plan);
         var orders = Orders([.. ready.Take(MostInEveryOrder)]).Select(o => (Order: o.AddRange(ready.Skip(MostInEveryOrder)), Way: FillingWay.OneAfterAnother));
         // Side by side no field comes first.
         if (ready.Length > 0) orders = orders.Append((ready, FillingWay.SideBySide));
         var mornings = FlyingWindows.Of(state, state.Aeroplanes.FirstOrDefault() ?? new Aeroplane("the aeroplane"));
-        return [.. orders.Select(o => Choice(state, source, ask with { Open = o.Order, Way = o.Way }, mornings)).OrderBy(c => c.Total).ThenBy(c => c.Finish.Full ?? DateTimeOffset.MaxValue)];
+        return [.. orders.Select(o => ask with { Open = o.Order, Way = o.Way }).Select(a => Choice(state, SourceFinish.Of(state, source, a, plan), a, mornings)).OrderBy(c => c.Total).ThenBy(c => c.Finish.Full ?? DateTimeOffset.MaxValue)];
     }
 
-    private static ImmutableArray<FieldStart> Ready(SeasonState state, string source, FillAsk ask)
+    private static ImmutableArray<FieldStart> Ready(SeasonState state, string source, FillAsk ask, SeasonPlan? plan)
     {
         ImmutableArray<string> sources = [source, .. ask.With];
-        var ready = state.Farm.Fields.Where(f => f.Sources.FirstOrDefault() is { } first && sources.Contains(first, StringComparer.Ordinal)).Select(f => state.Season(f.Code))
+        var ready = state.Farm.Fields.Where(f => FieldSource.First(plan, f) is { } first && sources.Contains(first, StringComparer.Ordinal)).Select(f => state.Season(f.Code))
             .Where(f => f.Stage < FieldStage.Flooding && !ask.Open.Any(o => o.Field == f.Code) && GroundChain.Left(f).IsEmpty)
             .Select(f => new FieldStart(f.Code, f.FitFrom));
         return [.. ask.Open.Where(o => state.Season(o.Field).Stage < FieldStage.Flooding), .. ready];
     }
 
-    private static GateChoice Choice(SeasonState state, string source, FillAsk ask, ImmutableArray<FlyingWindow> mornings)
-    {
-        var finish = SourceFinish.Of(state, source, ask);
-        return new GateChoice([.. ask.Open.Select(o => o.Field)], ask.Way, finish, [.. finish.Fields.Select(f => Priced(state, f, mornings))]);
-    }
+    private static GateChoice Choice(SeasonState state, SourceFinish finish, FillAsk ask, ImmutableArray<FlyingWindow> mornings) =>
+        new([.. ask.Open.Select(o => o.Field)], ask.Way, finish, [.. finish.Fields.Select(f => Priced(state, f, mornings))]);
 
     private static GateField Priced(SeasonState state, FieldFinish finish, ImmutableArray<FlyingWindow> mornings)
     {

@@ -41,15 +41,18 @@ public sealed record OrderAdvice(WaterSource Source)
     public static OrderAdvice Of(SeasonState state, string code, SourceFinish finish)
     {
         var source = state.Farm.Source(code) ?? throw new ArgumentException("No source is called " + code, nameof(code));
-        ImmutableArray<(DateTimeOffset From, FlowRate Flow)> needs = [.. finish.Spans.Select(s => (state.Now + s.From, s.Takes))];
+        // Turns and curtailments far beyond the last fill ask for nothing yet.
+        var end = finish.Full ?? FarmTime.Midnight(state, state.Horizon.AddDays(1));
+        ImmutableArray<(DateTimeOffset From, FlowRate Flow)> needs = [.. finish.Spans.Select(s => (From: state.Now + s.From, s.Takes)).Where(n => n.From <= end)];
         if (needs.IsEmpty) needs = [(state.Now, finish.Holds)];
-        var running = source.Down ? FlowRate.Zero : source.Running ?? FlowRate.Zero;
+        var running = SourceSupply.Running(state, source) is [var first, ..] ? first.Flow : FlowRate.Zero;
         var edges = OrderEdges.Of(state, source, needs);
         var orders = ImmutableArray.CreateBuilder<OrderedFlow>();
         for (var i = 0; i + 1 < edges.Length; i++)
         {
             // What runs now runs on until the first moment at which it can be something else.
-            var flow = i == 0 && !edges[0].Free ? running : OrderEdges.Rounded(source, OrderEdges.Most(needs, edges[i].At, edges[i + 1].At), running);
+            var most = OrderEdges.MostGiven(source, edges[i].At, edges[i + 1].At);
+            var flow = i == 0 && !edges[0].Free ? running : OrderEdges.Rounded(source, OrderEdges.Most(needs, edges[i].At, edges[i + 1].At), running, most);
             if (orders.Count > 0 && orders[^1].Flow == flow) orders[^1] = orders[^1] with { Until = edges[i + 1].At };
             else orders.Add(new OrderedFlow(code, edges[i].At, edges[i + 1].At, flow));
         }

@@ -7,9 +7,6 @@ namespace Watersown.Schedule.Finish;
 /// <summary>The moments between which an order cannot change, and what is wanted between them.</summary>
 internal static class OrderEdges
 {
-    // Nobody orders finer where the source has not said in which steps it can be had.
-    private static readonly FlowRate usualStep = FlowRate.FromCubicFeetPerSecond(0.1);
-
     // Less than this is within what a gate wanders, and no order.
     private static readonly FlowRate worthSaying = FlowRate.FromCubicFeetPerSecond(0.05);
 
@@ -37,31 +34,45 @@ internal static class OrderEdges
     public static FlowRate Most(ImmutableArray<(DateTimeOffset From, FlowRate Flow)> needs, DateTimeOffset from, DateTimeOffset until) =>
         Pieces(needs, from, until).Select(p => p.Flow).Max();
 
-    /// <summary>Up to the next step that the source gives, and no more than its cap; what runs is left where it is enough and over by less than a step.</summary>
-    public static FlowRate Rounded(WaterSource source, FlowRate flow, FlowRate running)
+    /// <summary>The most that a source can give at any moment of a span.</summary>
+    public static FlowRate MostGiven(WaterSource source, DateTimeOffset from, DateTimeOffset until) =>
+        SourceSupply.Changes(source, from, until).Prepend(from).Max(at => SourceSupply.MostAt(source, at));
+
+    /// <summary>Up to the next step that the source gives, and no more than it can; what runs is left where it is enough and over by less than a step.</summary>
+    public static FlowRate Rounded(WaterSource source, FlowRate flow, FlowRate running, FlowRate most)
     {
         if (source.Down) return FlowRate.Zero;
-        var step = source.MinStep ?? usualStep;
-        if (running >= flow * (1 - 1e-9) && running - flow < step && running <= source.Cap) return running;
+        var step = WaterOrders.Step(source);
+        if (running >= flow * (1 - 1e-9) && running - flow < step && running <= most) return running;
         var up = step * Math.Ceiling((flow / step) - 1e-6);
-        return up < source.Cap ? up : source.Cap;
+        return up < most ? up : most;
     }
 
     /// <summary>
-    /// Where an order and what is taken up of it are apart; below zero where the order is the smaller. What is over by less than
-    /// a step was rounded up, and cannot be ordered nearer.
+    /// Where what comes of an order and what is taken up are apart; below zero where less comes. What is over by less than a step
+    /// was rounded up, and cannot be ordered nearer. Between turns wet land lives off its own water: that is no shortage.
     /// </summary>
-    public static IEnumerable<FlowApart> Apart(WaterSource source, ImmutableArray<(DateTimeOffset From, FlowRate Flow)> needs, OrderedFlow order) =>
-        Pieces(needs, order.From, order.Until)
-            .Where(p => order.Flow - p.Flow >= (source.MinStep ?? usualStep) || p.Flow - order.Flow >= worthSaying)
-            .Select(p => new FlowApart(p.From, p.Until, p.Flow, order.Flow - p.Flow));
+    public static IEnumerable<FlowApart> Apart(WaterSource source, ImmutableArray<(DateTimeOffset From, FlowRate Flow)> needs, OrderedFlow order)
+    {
+        ImmutableArray<DateTimeOffset> moments = [order.From, .. SourceSupply.Changes(source, order.From, order.Until), order.Until];
+        return moments.Zip(moments.Skip(1)).SelectMany(span =>
+        {
+            var most = SourceSupply.MostAt(source, span.First);
+            var comes = order.Flow < most ? order.Flow : most;
+            return Pieces(needs, span.First, span.Second)
+                .Where(p => comes - p.Flow >= WaterOrders.Step(source) || (p.Flow - comes >= worthSaying && source.Turns?.Runs(p.From) != false))
+                .Select(p => new FlowApart(p.From, p.Until, p.Flow, comes - p.Flow));
+        });
+    }
 
+    /// <summary>Changes to ask for; what a source by itself no longer gives, because its turn ends or it is curtailed, is not asked for.</summary>
     public static IEnumerable<WaterChange> Changes(WaterSource source, FlowRate running, IEnumerable<OrderedFlow> orders)
     {
         var before = running;
         foreach (var order in orders)
         {
-            if (order.Flow != before) yield return new WaterChange(source, before, order.Flow, order.From, order.From - source.Notice);
+            if (order.Flow != before && !(order.Flow < before && order.Flow >= SourceSupply.MostAt(source, order.From)))
+                yield return new WaterChange(source, before, order.Flow, order.From, order.From - source.Notice);
             before = order.Flow;
         }
     }

@@ -1,7 +1,5 @@
-using Watersown.Land;
 using Watersown.Water;
 using Watersown.Water.Filling;
-using Watersown.Water.Flood;
 
 namespace Watersown.Schedule.Finish;
 
@@ -40,7 +38,7 @@ public sealed record SourceFinish(ImmutableArray<string> Sources)
 
     public FieldFinish? Field(string code) => Fields.FirstOrDefault(f => f.Field.Code == code);
 
-    /// <summary>What runs from the source, or what is asked.</summary>
+    /// <summary>What runs from the source, kept to its turns and curtailments; or what is asked.</summary>
     /// <param name="state">The season as it stands.</param>
     /// <param name="source">Source code.</param>
     /// <param name="ask">At what flow, with which fields opened besides; as it runs where not told.</param>
@@ -58,16 +56,15 @@ public sealed record SourceFinish(ImmutableArray<string> Sources)
         ];
         var grounds = starts.Select(s => FinishGround.Of(state, s)).ToImmutableArray();
         var others = Sum(own.Where(f => !starts.Any(s => s.Field == f)).Select(f => FieldWater.Of(state, f).HoldingNow));
+        var flow = asked.Flow.IsEmpty ? SourceSupply.Running(state, sources) ?? [] : asked.Flow;
         var finish = new SourceFinish(sources)
         {
-            Gives = asked.Flow.IsEmpty ? Running(state, sources) : asked.Flow.MinBy(s => s.From)!.Flow,
+            Gives = flow.IsEmpty ? null : flow.MinBy(s => s.From)!.Flow,
             Holds = others + Sum(grounds.Select(g => g.Ground.Holding)),
             HoldsFull = others + Sum(grounds.Select(g => g.Ground.HoldingFull)),
             Working = Working.Empty,
         };
-        if (finish.Gives is not { } gives) return finish;
-        ImmutableArray<FlowStep> flow = asked.Flow.IsEmpty ? [new FlowStep(TimeSpan.Zero, gives)] : asked.Flow;
-        return Told(state, finish, new FinishCase(grounds, others, flow, asked.Way));
+        return flow.IsEmpty ? finish : Told(state, finish, new FinishCase(grounds, others, flow, asked.Way));
     }
 
     private static SourceFinish Told(SeasonState state, SourceFinish finish, FinishCase job)
@@ -81,15 +78,8 @@ public sealed record SourceFinish(ImmutableArray<string> Sources)
             Fields = [.. job.Grounds.Select(g => FinishWorking.Field(state, g, job))],
             Short = never && finish.HoldsFull >= last ? finish.HoldsFull - last : null,
             Stops = never && last > job.Others && finish.HoldsFull >= last && FinishWorking.MeanLoss(job.Grounds) is { } loss && loss > DepthRate.Zero ? Ponding.StallArea(last - job.Others, loss) : null,
-            Working = FinishWorking.Source(finish, job),
+            Working = FinishWorking.Source(state, finish, job),
         };
-    }
-
-    private static FlowRate? Running(SeasonState state, ImmutableArray<string> sources)
-    {
-        FlowRate? all = FlowRate.Zero;
-        foreach (var source in sources.Select(state.Farm.Source).OfType<WaterSource>()) all += source.Down ? FlowRate.Zero : source.Running;
-        return all;
     }
 
     private static FlowRate Sum(IEnumerable<FlowRate> flows) => flows.Aggregate(FlowRate.Zero, (sum, f) => sum + f);

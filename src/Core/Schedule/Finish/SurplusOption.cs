@@ -1,4 +1,5 @@
 using Watersown.Land;
+using Watersown.Water.Flood;
 
 namespace Watersown.Schedule.Finish;
 
@@ -69,14 +70,15 @@ public static class SurplusOptions
     /// <param name="state">The season as it stands.</param>
     /// <param name="advice">The source's orders.</param>
     /// <param name="ask">What was asked of the source: fields that are to be opened later stand in it.</param>
+    /// <param name="plan">The plan, which may lead water to a field from another source than its first.</param>
     [Source(nameof(Sources.CommonPractice), "open the next field, move the flow under the joint cap, or cut it")]
-    public static ImmutableArray<SurplusOption> Of(SeasonState state, OrderAdvice advice, FillAsk ask)
+    public static ImmutableArray<SurplusOption> Of(SeasonState state, OrderAdvice advice, FillAsk ask, SeasonPlan? plan = null)
     {
         if (advice.Over is not [var over, ..]) return [];
         return
         [
             .. Fields(state, advice.Source, over, ask),
-            .. state.Farm.SharedCaps.Where(c => c.Sources.Contains(advice.Source.Code, StringComparer.Ordinal)).SelectMany(c => Moves(state, advice, over, c)),
+            .. state.Farm.SharedCaps.Where(c => c.Sources.Contains(advice.Source.Code, StringComparer.Ordinal)).SelectMany(c => Moves(state, advice, plan, c)),
             .. Cuts(advice, over),
         ];
     }
@@ -100,18 +102,22 @@ public static class SurplusOptions
     }
 
     // Both are changed at the same hour: one comes down as the other goes up.
-    private static IEnumerable<SurplusOption> Moves(SeasonState state, OrderAdvice advice, FlowApart over, SharedCap shared)
+    private static IEnumerable<SurplusOption> Moves(SeasonState state, OrderAdvice advice, SeasonPlan? plan, SharedCap shared)
     {
+        var over = advice.Over[0];
         foreach (var other in shared.Sources.Where(s => s != advice.Source.Code).Select(state.Farm.Source).OfType<WaterSource>().Where(s => !s.Down))
         {
-            var now = SourceFinish.Of(state, other.Code);
+            var now = SourceFinish.Of(state, other.Code, null, plan);
             if (now.Fields.IsEmpty) continue;
-            var first = WaterOrders.Reachable(state, other, other.Cap) is [_, var step, ..] ? state.Now + step.From : state.Now;
+            var first = WaterOrders.First(state, other) ?? state.Now;
             var at = first > over.Until ? first : over.Until;
-            var running = other.Running ?? FlowRate.Zero;
-            var room = other.Cap - running;
-            var moved = room < over.Flow ? room : over.Flow;
-            var with = SourceFinish.Of(state, other.Code, FillAsk.Running with { Flow = [new(TimeSpan.Zero, running), new(at - state.Now, running + moved)] });
+            var running = SourceSupply.Running(state, other) ?? [new FlowStep(TimeSpan.Zero, FlowRate.Zero)];
+            var runs = running.Last(s => s.From <= at - state.Now).Flow;
+            var room = SourceSupply.MostAt(other, at) - runs;
+            var moved = room <= FlowRate.Zero ? FlowRate.Zero : room < over.Flow ? room : over.Flow;
+            var more = SourceSupply.Kept(state, other, runs + moved);
+            var then = at - state.Now;
+            var with = SourceFinish.Of(state, other.Code, FillAsk.Running with { Flow = [.. running.Where(s => s.From < then), new(then, runs + moved), .. more.Where(s => s.From > then)] }, plan);
             yield return new SurplusOption(SurplusWay.MoveFlow, at, now.Full <= at ? FlowRate.Zero : moved)
             {
                 Over = over,

@@ -29,7 +29,7 @@ public static class SourceBalances
         var held = waters.Where(w => w.Water.Job.Wet > Area.Zero).Select(w => new HeldLand(w.Field, w.Water.Job.Wet, w.Water.HoldingNow)).ToImmutableArray();
         var filling = waters.Where(w => state.Season(w.Field.Code).Stage == FieldStage.Flooding).ToImmutableArray();
         var holds = Sum(held.Select(h => h.Flow));
-        FlowRate? gives = source.Down ? FlowRate.Zero : source.Running;
+        FlowRate? gives = SourceSupply.Running(state, source) is [var first, ..] ? first.Flow : null;
         var balance = new SourceBalance(source)
         {
             Gives = gives,

@@ -16,7 +16,7 @@ internal sealed record FillSupply(string? Source, ImmutableArray<FlowStep> Flow,
         if (FieldSource.First(plan, field) is not { } code || state.Farm.Source(code) is not { } source) return new FillSupply(null, [], Working.Empty);
         // A source of which nobody has said what it gives is taken at its most; a field not yet opened is opened now.
         var ask = FillAsk.Running with { Open = state.Season(field.Code).Stage < FieldStage.Flooding ? [new FieldStart(field.Code)] : [] };
-        if (!source.Down && source.Running is null) ask = ask.At(source.Cap);
+        if (SourceSupply.Running(state, source) is null) ask = ask with { Flow = SourceSupply.Most(state, source) };
         var finish = SourceFinish.Of(state, code, ask, plan);
         return finish.Field(field.Code) is { Given.IsEmpty: false } own ? new FillSupply(code, own.Given, finish.Working.Then(own.Working)) : new FillSupply(code, [new FlowStep(TimeSpan.Zero, FlowRate.Zero)], finish.Working);
     }

@@ -24,6 +24,7 @@ internal sealed class TextEcho(Language language)
     {
         FaultFound { Kind: FaultKind.Levee or FaultKind.Box } f => f.Field is not null,
         FaultFound f => f.Source is not null,
+        WaterCurtailed f => f is { Left: not null, Until: null },
         CheckWater or DepthRead or BoardsSet or FlowSeen or SourceSwitched or StageReached or Scouted or Noted => true,
         BatchInSoak or BatchDrained or BatchDumped or TrailerSeen or SeedLeft or FieldSown or LoadGone or StoodDown or WindSeen => true,
         _ => false,
@@ -36,6 +37,7 @@ internal sealed class TextEcho(Language language)
         DepthRead f => f.Field + " " + Depth(f.Depth),
         BoardsSet f => Fill(words.Boards, ("field", f.Field), ("n", Count(f.Box)), ("depth", Depth(f.Height))),
         FlowSeen f => Fill(words.Flow, ("source", f.Source), ("flow", Plain(f.Flow.CubicFeetPerSecond) + " " + common.CubicFeetPerSecond)),
+        WaterCurtailed { Left: { } left } f => Fill(words.Curtailed, ("source", f.Source), ("flow", Plain(left.CubicFeetPerSecond) + " " + common.CubicFeetPerSecond), ("day", When.Day(new DateOnly(f.From.Year, f.From.Month, f.From.Day), language))),
         SourceSwitched f => Fill(f.Up ? words.SourceOn : words.SourceOff, ("source", f.Source)),
         FaultFound f => Fault(f),
         _ => null,

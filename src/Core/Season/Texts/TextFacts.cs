@@ -48,12 +48,36 @@ internal sealed partial class TextFacts(TextContext context, EchoWords words)
         var source = clause.Source ?? OnlyPump(clause);
         if (source is null) return false;
         if (clause.Has(TextKey.Broken)) Add(new FaultFound(IsPump(source, clause) ? FaultKind.Pump : FaultKind.Gate) { Source = source });
+        else if (clause.Has(TextKey.Curtailed)) return Curtailed(source, clause);
         else if (clause.Has(TextKey.Off)) Add(new SourceSwitched(source, Up: false));
         else if (clause.Has(TextKey.On)) Add(new SourceSwitched(source, Up: true));
-        else if (clause.Figure(TextKey.CubicFeet) is { } cfs) Add(new FlowSeen(source, FlowRate.FromCubicFeetPerSecond(Math.Round(cfs, 2)), null));
-        else if (clause.Figure(TextKey.Gallons) is { } gallons) Add(new FlowSeen(source, FlowRate.FromCubicFeetPerSecond(Math.Round(FlowRate.FromGallonsPerMinute(gallons).CubicFeetPerSecond, 2)), null));
+        else if (Flow(clause) is { } flow) Add(new FlowSeen(source, flow, null));
         else return false;
         return true;
+    }
+
+    /// <summary>To the hundredth of a cfs, as it is said back.</summary>
+    private static FlowRate? Flow(TextClause clause) =>
+        clause.Figure(TextKey.CubicFeet) is { } cfs ? FlowRate.FromCubicFeetPerSecond(Math.Round(cfs, 2))
+        : clause.Figure(TextKey.Gallons) is { } gallons ? FlowRate.FromCubicFeetPerSecond(Math.Round(FlowRate.FromGallonsPerMinute(gallons).CubicFeetPerSecond, 2)) : null;
+
+    // Of two days in one sentence nobody can tell which is the end: that is told on the page of the source.
+    private bool Curtailed(string source, TextClause clause)
+    {
+        if (Flow(clause) is not { } left || clause.Has(TextKey.Until)) return false;
+        Add(new WaterCurtailed(source, Beginning(source, clause)) { Left = left });
+        return true;
+    }
+
+    /// <summary>At once where no other day is named; else at the source's first hour of change on it.</summary>
+    private DateTimeOffset Beginning(string source, TextClause clause)
+    {
+        var today = FarmTime.Day(context.State, context.Now);
+        var named = clause.Has(TextKey.Weekday) ? clause.Value(TextKey.Weekday) : clause is { Date: null } && clause.Has(TextKey.Month) && clause.Value(TextKey.Month) == 3 ? (int)DayOfWeek.Tuesday : -1; // "mar": martes
+        var day = clause.Date is { } date && date.Day <= DaysOf(today.Year, date.Month) ? new DateOnly(today.Year, date.Month, date.Day)
+            : named >= 0 ? today.AddDays((named - (int)today.DayOfWeek + 7) % 7) : today;
+        var hours = context.State.Farm.Source(source)?.ChangeHours ?? [];
+        return day == today ? context.Now : FarmTime.At(context.State, day, hours.IsEmpty ? TimeOnly.MinValue : hours.Min());
     }
 
     /// <summary>"Pump off" on a farm with one pump needs no name.</summary>

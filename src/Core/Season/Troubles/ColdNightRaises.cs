@@ -20,7 +20,7 @@ public sealed record RaiseWish(string Source, DateTimeOffset By)
 /// <param name="Raise">What it takes.</param>
 public sealed record ColdNightRaise(WaterSource Source, WaterRaise Raise)
 {
-    /// <summary>What the source gives: what runs, or the most it can where nobody told.</summary>
+    /// <summary>What the source gives: what runs, or the most it can where nobody told; where that changes until then, its mean.</summary>
     public required FlowRate Gives { get; init; }
 
     /// <summary>To hold all that is wet on it.</summary>
@@ -42,13 +42,16 @@ public sealed record ColdNightRaise(WaterSource Source, WaterRaise Raise)
 public static class ColdNightRaises
 {
     /// <summary>What a raise takes, whether it can stand in time, and which fields gain most with the time that is left.</summary>
+    /// <param name="state">The season as it stands.</param>
+    /// <param name="wish">What is asked for.</param>
+    /// <param name="plan">The plan, which may lead water to a field from another source than its first.</param>
     [Source(nameof(Sources.WaterBalance), "spare = gives − wet land × (evaporation + seepage)")]
-    public static ColdNightRaise Of(SeasonState state, RaiseWish wish)
+    public static ColdNightRaise Of(SeasonState state, RaiseWish wish, SeasonPlan? plan = null)
     {
         var source = state.Farm.Sources.First(s => string.Equals(s.Code, wish.Source, StringComparison.Ordinal));
-        var wet = state.Farm.Fields.Where(f => FieldSource.First(null, f) == source.Code && FieldWater.Of(state, f.Code).Job.Wet > Area.Zero).ToImmutableArray();
+        var wet = state.Farm.Fields.Where(f => FieldSource.First(plan, f) == source.Code && FieldWater.Of(state, f.Code).Job.Wet > Area.Zero).ToImmutableArray();
         var holds = wet.Aggregate(FlowRate.Zero, (sum, f) => sum + FieldWater.Of(state, f.Code).HoldingNow);
-        var gives = source.Down ? FlowRate.Zero : source.Running ?? source.Cap;
+        var gives = SourceSupply.MeanUntil(SourceSupply.Running(state, source) ?? SourceSupply.Most(state, source), wish.By - state.Now);
         var wanted = wet.Where(f => wish.Fields.IsEmpty || wish.Fields.Contains(f.Code, StringComparer.Ordinal)).ToImmutableArray();
         var left = wish.By > state.Now ? wish.By - state.Now : TimeSpan.Zero;
         var raise = Raising.Of([.. wanted.Select(f => new RaisedLand(f.Name, FieldWater.Of(state, f.Code).Job.Wet, state.Season(f.Code).Depth ?? WaterTargets.Sowing))], wish.Target, gives - holds, left);

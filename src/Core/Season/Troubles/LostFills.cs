@@ -15,7 +15,9 @@ internal static class LostFills
         var fill = plan?.Task(field.Code, PlanTaskKind.Fill);
         var sow = plan?.Tasks.Where(t => t.Kind == PlanTaskKind.Sow && t.Field == field.Code && !t.Fixed).OrderBy(t => t.Start).FirstOrDefault()?.Start;
         var job = plan is null ? null : SeedSheets.All(plan with { State = state }).FirstOrDefault(j => j.Fields.Contains(field.Code, StringComparer.Ordinal));
-        var supply = fill?.Flow ?? source.Running ?? source.Cap;
+        var most = SourceSupply.MeanAt(source with { Down = false }, state.Now);
+        var supply = fill?.Flow ?? source.Running ?? most;
+        if (supply > most) supply = most;
         var left = Ponding.FillTime(FieldWater.Of(state, field.Code).Job, supply);
         var lost = new FillLost(field, season)
         {

@@ -90,6 +90,17 @@ public sealed class SettleRiskTests
         Assert.All(SettleRisks.Of(Book(new DepthRead("S1", null, WaterDepth.FromInches(1)))).Where(r => r.Field.Code == "S1"), r => Assert.Null(r.Lowered));
     }
 
+    // N1 was sown on Saturday 2 May: loose for a farm whose roots take seven days, not within 72 h. Its hours weigh 1 − t / 168.
+    [Fact]
+    public void The_farms_own_days_until_roots_hold_decide_what_is_ranked()
+    {
+        var slow = SettleRisks.Of(SeasonFold.Fold(Ground() with { Anchoring = TimeSpan.FromDays(7) }, Log(), Thursday));
+        Assert.Contains(slow, r => r.Field.Code == "N1");
+        Assert.DoesNotContain(SettleRisks.Of(Book()), r => r.Field.Code == "N1");
+        Assert.Contains(slow[0].Working.Lines, l => l.Symbol == "L" && l.Meaning.Contains("loose", StringComparison.Ordinal));
+        Assert.True(slow.Single(r => r.Field.Code == "S1").Index > SettleRisks.Of(Book())[0].Index);
+    }
+
     [Fact]
     public void No_wind_told_is_no_rank() => Assert.All(SettleRisks.Of(SeasonFold.Fold(Ground() with { Wind = [] }, Logbook.Empty, Thursday)), r => Assert.Equal(0, r.Index));
 
