@@ -2,6 +2,8 @@ namespace Watersown.HouseRules;
 
 public sealed class WordsAndLinksTests
 {
+    private static readonly string[] FlyingWords = ["FlightWords", "FlightScreenWords", "MapWords", "HazardWords", "PatternWords", "StripWords"];
+
     [Fact]
     public void Links_of_the_documents_lead_somewhere() => Breach.None(Links.Broken(SourceTree.Files.Where(f => f.Path.EndsWith(".md", StringComparison.Ordinal)), Links.OnDisk));
 
@@ -50,6 +52,18 @@ public sealed class WordsAndLinksTests
     [Fact]
     public void Nobody_is_told_what_only_pilot_label_or_county_can_say() => Breach.None(ForbiddenWords.SaidToPeople(
         SourceTree.Under("src").Where(f => f.Path.EndsWith(".cs", StringComparison.Ordinal)).Concat(SourceTree.Under("docs/guide"))));
+
+    [Fact]
+    public void No_word_of_flying_says_clear_safe_or_approved_in_either_language() => Breach.None(ForbiddenWords.OfFlying(SourceTree.Under("src/Core/Wording")
+        .Where(f => FlyingWords.Any(w => f.Path.Contains("/" + w, StringComparison.Ordinal)))
+        .Concat(SourceTree.Under("src/Core/Flight"))));
+
+    [Fact]
+    public void Planted_leave_to_fly_is_reported_in_both_languages()
+    {
+        var found = ForbiddenWords.OfFlying([new TextFile("src/Core/Wording/FlightWords.Planted.cs", "// clear enough\nvar a = \"The air is clear.\";\nvar b = \"Vuelo seguro\";\nvar c = \"unclear\";\nvar d = \"Approved\";\n")]).ToList();
+        Assert.Equal("2 says 'clear'|3 says 'seguro'|5 says 'Approved'", string.Join('|', found.Select(f => f.Split(':')[1].Replace(" of flying", string.Empty, StringComparison.Ordinal))));
+    }
 
     [Fact]
     public void Planted_leave_is_reported_in_words_and_not_in_comments()

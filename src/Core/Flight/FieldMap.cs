@@ -52,7 +52,11 @@ public sealed record MapCheck(int Number, ImmutableArray<PlanePart> Parts);
 public sealed record MapBox(int Number, PlanePoint At, bool Leaks);
 
 /// <summary>A hazard whose place is known: a point, or the corners of a line.</summary>
-public sealed record MapHazard(string Mark, HazardKind Kind, ImmutableArray<PlanePoint> Points);
+public sealed record MapHazard(string Mark, HazardKind Kind, ImmutableArray<PlanePoint> Points)
+{
+    /// <summary>How far from its point it may stand, by the file that lists it.</summary>
+    public Length? Within { get; init; }
+}
 
 /// <summary>A neighbouring field.</summary>
 public sealed record MapNeighbor(string Code, GroundCover Cover, ImmutableArray<PlanePart> Parts, MapOutline Outline);

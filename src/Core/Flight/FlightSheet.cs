@@ -112,6 +112,9 @@ public sealed record HazardSight(Hazard Hazard, string Mark)
 
     public bool Inside { get; init; }
 
+    /// <summary>How fresh the look at it is.</summary>
+    public HazardLook Look { get; init; }
+
     /// <summary>Its own place is not known: what is told is the field it lies near.</summary>
     public Field? Near { get; init; }
 }

@@ -82,6 +82,15 @@ public static class MapGeometry
         return new PlanePart([Corner(1, -1), Corner(1, 1), Corner(-1, 1), Corner(-1, -1)], []);
     }
 
+    /// <summary>A disc about a point, as a ring of straight lines that leaves no part of it out.</summary>
+    [Source(nameof(Sources.Definition))]
+    public static PlanePart Disc(PlanePoint middle, Length radius)
+    {
+        const int Corners = 48;
+        var corner = radius.Meters / Math.Cos(Math.PI / Corners);
+        return new PlanePart([.. Enumerable.Range(0, Corners).Select(i => Math.SinCos(i * 2 * Math.PI / Corners)).Select(a => new PlanePoint(middle.East + (corner * a.Sin), middle.North + (corner * a.Cos)))], []);
+    }
+
     internal static IEnumerable<ImmutableArray<PlanePoint>> Rings(PlanePart part) => part.Holes.Prepend(part.Outer).Where(r => r.Length > 0);
 
     private static bool InRing(ImmutableArray<PlanePoint> ring, PlanePoint p)

@@ -38,6 +38,9 @@ public sealed record Farm
 
     public ImmutableArray<Hazard> Hazards { get; init; } = [];
 
+    /// <summary>How long a look at a hazard holds.</summary>
+    public HazardKeep HazardsKeep { get; init; }
+
     public Field Field(string code) => Fields.First(f => string.Equals(f.Code, code, StringComparison.Ordinal));
 
     public Soil? SoilOf(Field field) => field.Soil is { } code ? Soils.FirstOrDefault(s => string.Equals(s.Code, code, StringComparison.Ordinal)) : null;
@@ -54,41 +57,4 @@ public sealed record Strip(string Name, int PadTrailers)
 
     /// <summary>For the record only; nothing is computed from it.</summary>
     public Length? RunwayLength { get; init; }
-}
-
-/// <summary>What may be hit, hurt or spoilt near a pass.</summary>
-public enum HazardKind
-{
-    Wire,
-    Tower,
-    Pole,
-    Trees,
-    House,
-    School,
-    Livestock,
-    Bees,
-    SensitiveCrop,
-    WaterIntake,
-    Pond,
-    Road,
-    Other,
-}
-
-/// <summary>Something known to the farm near its fields. A list of these is never complete.</summary>
-/// <param name="Kind">Wire, tower, house and so on.</param>
-/// <param name="Name">The farm's words for it.</param>
-public sealed record Hazard(HazardKind Kind, string Name)
-{
-    /// <summary>A point, or the corners of a line.</summary>
-    public ImmutableArray<GeoPoint> Points { get; init; } = [];
-
-    public Length? Height { get; init; }
-
-    /// <summary>When somebody last looked.</summary>
-    public DateOnly? Confirmed { get; init; }
-
-    /// <summary>Field codes it lies near, where its place is not known better.</summary>
-    public ImmutableArray<string> Near { get; init; } = [];
-
-    public string? Note { get; init; }
 }

@@ -6,7 +6,6 @@ namespace Watersown.Land;
 /// <summary>Whether the facts of a farm can be true together. Single figures are judged by their <see cref="Limit"/>.</summary>
 public static class LandChecks
 {
-    private static readonly TimeSpan year = TimeSpan.FromDays(366);
 
     /// <summary>Everything found, in the order of the farm. Figures of zero stand for what could not be read and are passed over.</summary>
     public static ImmutableArray<Problem> Check(Farm farm, DateTimeOffset now)
@@ -131,6 +130,7 @@ public static class LandChecks
             var source = farm.Sources[i];
             if (source.Running is { } running && source.Cap > FlowRate.Zero && running / source.Cap > 1 + 1e-12)
                 problems.Add(LandProblems.RunningAboveCap.At(Place.Of("sources", i, source.Code, "running_cfs"), ("value", Flow(running)), ("limit", Flow(source.Cap))));
+            CheckTimes(source, i, problems);
             foreach (var field in source.Needs?.Fields ?? [])
             {
                 if (Missing(field, fields, "the fields of this farm", Place.Of("sources", i, source.Code, "needs_full.fields")) is { } missing) problems.Add(missing);
@@ -151,6 +151,36 @@ public static class LandChecks
         }
     }
 
+    private static void CheckTimes(WaterSource source, int index, ImmutableArray<Problem>.Builder problems)
+    {
+        if (source.Turns is { } turns)
+        {
+            if (turns.On >= turns.Every) problems.Add(LandProblems.TurnTooLong.At(Place.Of("sources", index, source.Code, "turns.on_h"), ("value", Hours(turns.On)), ("limit", Hours(turns.Every))));
+            if (turns.Flow is { } flow && source.Cap > FlowRate.Zero && flow / source.Cap > 1 + 1e-12)
+                problems.Add(LandProblems.RunningAboveCap.At(Place.Of("sources", index, source.Code, "turns.turn_cfs"), ("value", Flow(flow)), ("limit", Flow(source.Cap))));
+        }
+
+        for (var k = 0; k < source.Curtailments.Length; k++)
+        {
+            var at = k.ToString(CultureInfo.InvariantCulture);
+            problems.AddRange(Check(source.Curtailments[k], source, key => Place.Of("sources", index, source.Code, "curtailed[" + at + "]." + key)));
+        }
+    }
+
+    /// <summary>Whether a curtailment can be true of a source.</summary>
+    /// <param name="curtailment">The curtailment.</param>
+    /// <param name="source">The source; none where nobody knows it.</param>
+    /// <param name="where">Place of a key of it.</param>
+    public static IEnumerable<Problem> Check(Curtailment curtailment, WaterSource? source, Func<string, string> where)
+    {
+        if (curtailment.Until is { } until && until <= curtailment.From)
+            yield return LandProblems.CurtailedBackward.At(where("until"), ("value", When.Moment(until)), ("limit", When.Moment(curtailment.From)));
+        if (source is { } known && known.Cap > FlowRate.Zero && (curtailment.Flow ?? known.Cap * (curtailment.Share ?? Fraction.Zero).Share) >= known.Cap)
+            yield return LandProblems.NothingCurtailed.At(where(curtailment.Flow is null ? LandLimits.LeftShare.Key : LandLimits.Left.Key), ("value", Flow(curtailment.Flow ?? known.Cap)), ("limit", Flow(known.Cap)));
+    }
+
+    private static string Hours(TimeSpan span) => Say.Figure(span.TotalHours) + " h";
+
     private static void CheckHazards(Farm farm, DateTimeOffset now, ImmutableArray<Problem>.Builder problems)
     {
         ImmutableArray<string> fields = [.. farm.Fields.Select(f => f.Code)];
@@ -158,14 +188,17 @@ public static class LandChecks
         for (var i = 0; i < farm.Hazards.Length; i++)
         {
             var hazard = farm.Hazards[i];
-            if (hazard.Confirmed is { } looked && today.DayNumber - looked.DayNumber > year.TotalDays)
-                problems.Add(LandProblems.HazardOld.At(Place.Of("hazards", i, hazard.Name, "confirmed"), ("value", Day(looked))));
+            if (HazardLooks.Of(farm, hazard, today) == HazardLook.Old)
+                problems.Add(LandProblems.HazardOld.At(Place.Of("hazards", i, hazard.Name, "confirmed"), ("value", Day(hazard.Confirmed!.Value)), ("limit", Held(farm.HazardsKeep).English), ("limit:es", Held(farm.HazardsKeep).Spanish)));
             foreach (var field in hazard.Near)
             {
                 if (Missing(field, fields, "the fields of this farm", Place.Of("hazards", i, hazard.Name, "near")) is { } missing) problems.Add(missing);
             }
         }
     }
+
+    private static (string English, string Spanish) Held(HazardKeep keep) =>
+        keep == HazardKeep.Season ? ("before this season", "antes de esta temporada") : ("more than 12 months ago", "hace más de 12 meses");
 
     private static string Acres(Area area) => Say.Number(area.Acres, 2).TrimEnd('0').TrimEnd('.') + " ac";
 

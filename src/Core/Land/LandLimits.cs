@@ -69,6 +69,17 @@ public static class LandLimits
 
     public static Limit Running { get; } = new("running_cfs", "cfs") { Least = 0, UsualMost = 60 };
 
+    public static Limit TurnOn { get; } = new("on_h", "h") { Above = 0, Most = 2160 };
+
+    public static Limit TurnEvery { get; } = new("every_h", "h") { Least = 6, Most = 4320, UsualMost = 1080 };
+
+    public static Limit TurnFlow { get; } = new("turn_cfs", "cfs") { Above = 0, UsualMost = 60 };
+
+    /// <summary>Nothing left is a true answer.</summary>
+    public static Limit Left { get; } = new("left_cfs", "cfs") { Least = 0, UsualMost = 60 };
+
+    public static Limit LeftShare { get; } = new("left_pct", "%") { Least = 0, Most = 100 };
+
     public static Limit NeedsFull { get; } = new("full_ac", "ac") { Least = 0, Most = 1_000_000 };
 
     public static Limit PadTrailers { get; } = new("pad_trailers", "trailers") { Least = 1, Most = 100, Whole = true };
@@ -77,4 +88,13 @@ public static class LandLimits
     public static Limit Runway { get; } = new("runway_ft", "ft") { Above = 0, UsualMost = 10_000 };
 
     public static Limit HazardHeight { get; } = new("height_ft", "ft") { Least = 0, Most = 10_000, UsualMost = 2000 };
+
+    public static Limit HazardWithin { get; } = new("within_ft", "ft") { Least = 0, Most = 100_000 };
+
+    public static Limit HazardHeightWithin { get; } = new("height_within_ft", "ft") { Least = 0, Most = 10_000 };
+
+    /// <summary>A top above the sea may lie below it.</summary>
+    public static Limit HazardTop { get; } = new("top_ft", "ft") { Least = -2000, Most = 40_000 };
+
+    public static Limit HazardCount { get; } = new("count", string.Empty) { Least = 1, Most = 9, Whole = true };
 }

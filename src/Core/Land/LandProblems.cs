@@ -60,10 +60,22 @@ public static class LandProblems
         "la temporada {value} está a más de dos años; {limit} es la última que se puede planear. Corrija el año.");
 
     public static ProblemKind HazardOld { get; } = new("LAND-015", ProblemWeight.Warn,
-        "was last confirmed on {value}, more than 12 months ago. Have somebody look, then enter the day.",
-        "se confirmó por última vez el {value}, hace más de 12 meses. Pida que alguien lo revise y anote el día.");
+        "was last confirmed on {value}, {limit}. Have somebody look, then enter the day.",
+        "se confirmó por última vez el {value}, {limit}. Pida que alguien lo revise y anote el día.");
 
     public static ProblemKind BoundaryDiffers { get; } = new("LAND-016", ProblemWeight.Warn,
         "the boundary encloses {value}, {share} off the gross {limit}; up to 3 % is usual. Look whether it is the right field, or correct the gross acres.",
         "el lindero encierra {value}, {share} distinto del bruto de {limit}; lo normal es hasta 3 %. Vea si es el lote correcto, o corrija los acres brutos.");
+
+    public static ProblemKind TurnTooLong { get; } = new("LAND-017", ProblemWeight.Refuse,
+        "a turn of {value} does not end before the next begins, {limit} later. Correct one of the two, or leave the turns out if water always runs.",
+        "un turno de {value} no termina antes de que empiece el siguiente, {limit} después. Corrija uno de los dos, o quite los turnos si siempre corre agua.");
+
+    public static ProblemKind CurtailedBackward { get; } = new("LAND-018", ProblemWeight.Refuse,
+        "the curtailment ends {value}, not after it begins, {limit}. Correct one of the two, or leave the end out until it is told.",
+        "el recorte termina {value}, no después de empezar, {limit}. Corrija uno de los dos, o quite el final hasta que se sepa.");
+
+    public static ProblemKind NothingCurtailed { get; } = new("LAND-019", ProblemWeight.Warn,
+        "{value} left is no less than the {limit} that it can give: nothing is curtailed. Correct it, or leave it if it is true.",
+        "quedan {value}, no menos que los {limit} que puede dar: no se recorta nada. Corríjalo, o déjelo si es cierto.");
 }

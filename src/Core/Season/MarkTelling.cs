@@ -23,6 +23,10 @@ public sealed partial class MarkTelling(Telling tell)
         FlowSeen f => Joined(Fill(Words.FlowSeen, ("source", f.Source), ("flow", tell.Flow(f.Flow))), f.How),
         WaterOrdered f => Joined(Fill(Words.Ordered, ("source", f.Source), ("flow", tell.Flow(f.Flow)), ("when", tell.NearMoment(f.From)), ("state", Order(f.State))), f.OrderNumber, f.ByVoice ? Words.ByVoice : null),
         SourceSwitched f => Fill(f.Up ? Words.SourceUp : Words.SourceDown, ("source", f.Source)),
+        WaterCurtailed { Left: null } f => Fill(Words.CurtailedNoLonger, ("source", f.Source), ("when", tell.NearMoment(f.From))),
+        WaterCurtailed { Left: { } left } f => f.Until is { } until
+            ? Fill(Words.CurtailedUntil, ("source", f.Source), ("flow", tell.Flow(left)), ("when", tell.NearMoment(f.From)), ("until", tell.NearMoment(until)))
+            : Fill(Words.Curtailed, ("source", f.Source), ("flow", tell.Flow(left)), ("when", tell.NearMoment(f.From))),
         FaultFound f => Fault(f),
         FaultMended => Words.Mended,
         _ => null,
@@ -53,6 +57,9 @@ public sealed partial class MarkTelling(Telling tell)
             f.Rate is { } rate ? Fill(Words.RateNow, ("rate", tell.Rate(rate) + " " + tell.RateUnit)) : null,
             f.Variety is { } variety ? Fill(Words.VarietyNow, ("variety", variety)) : null,
             f.Name is { } name ? Fill(Words.NameNow, ("name", name)) : null))),
+        HazardSeen f => Joined(
+            Fill(f.What switch { HazardSighting.New => tell.Words.Hazard.SeenMark, HazardSighting.Gone => tell.Words.Hazard.GoneMark, _ => tell.Words.Hazard.ThereMark }, ("name", f.Name)),
+            f.Kind is { } kind ? MapSpeech.Kind(kind, tell.Words.Map) : null, f.Height is { } high ? tell.Long(high) : null),
         BoundaryDrawn f => Fill(Words.EdgeNow, ("land", tell.Land(Watersown.Land.GeodesicArea.Of(f.ToBoundary())))),
         RingsCounted f => Fill(Words.Counted, ("n", Count(f.Rings.Count)), ("zone", f.Zone)),
         Scouted f => f.What + ": " + f.Seen,

@@ -36,6 +36,7 @@ public static class SeasonFold
         private readonly AirFold air;
         private readonly TalkFold talk;
         private readonly FaultFold faults = new();
+        private readonly HazardFold hazards;
 
         public Folding(SeasonState ground, Resolution resolution)
         {
@@ -43,7 +44,7 @@ public static class SeasonFold
             doubts.AddRange(resolution.Doubts);
             foreach (var field in ground.Farm.Fields)
                 fields.TryAdd(field.Code, new FieldFold(field.Code, ground, field, ground.Fields.FirstOrDefault(f => f.Code == field.Code), doubts));
-            (seed, water, air, talk) = (new SeedFold(ground, doubts), new WaterFold(ground, doubts), new AirFold(ground), new TalkFold(ground));
+            (seed, water, air, talk, hazards) = (new SeedFold(ground, doubts), new WaterFold(ground, doubts), new AirFold(ground), new TalkFold(ground), new HazardFold(ground));
         }
 
         public void Take(StoryLine line)
@@ -61,6 +62,7 @@ public static class SeasonFold
             water.Apply(line);
             air.Apply(mark);
             talk.Apply(mark);
+            hazards.Apply(mark);
             if (mark.Fact is SeedLeft left && (field ?? LastOf(left.Trailer)) is { } sown) sown.LeftOver(left.Left);
             if (mark.Fact is FaultFound fault) Find(mark, fault, field);
             if (mark.Fact is FaultMended mended && faults.Mend(resolution.SpeaksFor(mended.Fault)) is { } gone) Mend(gone, line);
@@ -75,7 +77,7 @@ public static class SeasonFold
             var state = ground with
             {
                 Now = now.ToOffset(ground.Offset),
-                Farm = ground.Farm with { Fields = [.. known.Select(f => f.Land!)], Sources = sources },
+                Farm = ground.Farm with { Fields = [.. known.Select(f => f.Land!)], Sources = sources, Hazards = hazards.Close() },
                 Fields = [.. ground.Fields.Select(f => fields.TryGetValue(f.Code, out var fold) ? fold.Season ?? f : f)],
                 Batches = batches,
                 Lots = lots,

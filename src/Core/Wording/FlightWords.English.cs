@@ -72,7 +72,7 @@ public sealed partial record FlightWords
         NoWires = "Wires: nobody has marked any here. Unknown, not none. Look.",
         SomeWires = "Wires: more may stand than the farm has marked. Look.",
         Farther = "{n} more known elsewhere.",
-        Propeller = "Stay clear of the propeller.",
+        Propeller = "Keep away from the propeller.",
         NoPeople = "Nobody at field ends or under a pass.",
         Tag = "Seed tag must read {tag}; if not, stop and ring.",
         TagUnknown = "Nobody has said which seed this is: ring before loading.",

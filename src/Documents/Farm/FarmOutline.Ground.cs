@@ -7,7 +7,7 @@ namespace Watersown.Documents.Farms;
 
 public static partial class FarmOutline
 {
-    private static Outline.Thing Point => new("point",
+    internal static Outline.Thing Point => new("point",
     [
         Need(OutlineKey.Of(LandLimits.Latitude, "degrees north")),
         Need(OutlineKey.Of(LandLimits.Longitude, "degrees east")),
@@ -96,5 +96,21 @@ public static partial class FarmOutline
         new("confirmed", new Outline.Day(), "when somebody last looked"),
         new("near", Codes(), "codes of the fields it lies near"),
         new("note", Note(), "anything more"),
+        new("listed", Listed, "what a public file of obstacles says of it"),
+    ]);
+
+    private static Outline.Thing Listed => new("listed",
+    [
+        Need("id", Text(), "its number in the file"),
+        Need("file_of", new Outline.Day(), "the day the file was current"),
+        new("verified", new Outline.Flag(), "somebody verified it, by the file"),
+        OutlineKey.Of(LandLimits.HazardWithin, "how far from its point it may stand; not known where not given"),
+        OutlineKey.Of(LandLimits.HazardHeightWithin, "how far its height may be off"),
+        OutlineKey.Of(LandLimits.HazardTop, "its top above the sea"),
+        new("light", new Outline.Word(Words.Lights.All), "how it is lit"),
+        new("marking", new Outline.Word(Words.Markings.All), "how it is painted or marked"),
+        OutlineKey.Of(LandLimits.HazardCount, "how many stand together"),
+        new("taken_down", new Outline.Flag(), "the file says that it was taken down"),
+        new("changed", new Outline.Day(), "when the file last changed its line"),
     ]);
 }

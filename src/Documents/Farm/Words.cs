@@ -58,6 +58,30 @@ public static class Words
         ("road", HazardKind.Road),
         ("other", HazardKind.Other));
 
+    public static WordList<HazardKeep> HazardKeeps { get; } = new(("12-months", HazardKeep.TwelveMonths), ("season", HazardKeep.Season));
+
+    public static WordList<HazardLight> Lights { get; } = new(
+        ("unknown", HazardLight.Unknown),
+        ("none", HazardLight.None),
+        ("red", HazardLight.Red),
+        ("medium-white-red", HazardLight.MediumWhiteAndRed),
+        ("high-white-red", HazardLight.HighWhiteAndRed),
+        ("medium-white", HazardLight.MediumWhite),
+        ("high-white", HazardLight.HighWhite),
+        ("flood", HazardLight.Flood),
+        ("catenary", HazardLight.Catenary),
+        ("red-together", HazardLight.RedTogether),
+        ("lit", HazardLight.LitSomehow));
+
+    public static WordList<HazardMarking> Markings { get; } = new(
+        ("unknown", HazardMarking.Unknown),
+        ("none", HazardMarking.None),
+        ("orange-white", HazardMarking.OrangeAndWhite),
+        ("white", HazardMarking.White),
+        ("marked", HazardMarking.Marked),
+        ("flag", HazardMarking.Flag),
+        ("spheres", HazardMarking.Spheres));
+
     public static WordList<FieldStage> Stages { get; } = new([.. Enum.GetValues<FieldStage>().Select(s => (StageWords.Of(s), s))]);
 
     public static WordList<GroundWork> Work { get; } = new(

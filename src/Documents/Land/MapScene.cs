@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Watersown.Documents.Json;
+using Watersown.Flight;
 using Watersown.Land;
 using Watersown.Season.Ground;
 using Watersown.Wording;
@@ -99,8 +100,16 @@ public static class MapScene
             }
         }
 
+        foreach (var hazard in farm.Hazards.Where(h => h is { Points.IsEmpty: false, Listing.Within: not null })) yield return pen => Write(pen, p => GeometryWriting.Write(p, "geometry", Around(hazard)), p => p.Text("kind", "around"));
         foreach (var hazard in farm.Hazards.Where(h => !h.Points.IsEmpty)) yield return pen => Named(pen, hazard.Points, "hazard", hazard.Name.Length > 0 ? hazard.Name : words.Other);
         foreach (var strip in farm.Strips.Where(s => s.At is not null)) yield return pen => Named(pen, [strip.At!.Value], "strip", strip.Name);
+    }
+
+    /// <summary>The ground on which a listed hazard may stand.</summary>
+    private static Boundary Around(Hazard hazard)
+    {
+        var plane = FarmPlane.At(hazard.Points[0]);
+        return new Boundary([new BoundaryPart([.. MapGeometry.Disc(plane.ToPlane(hazard.Points[0]), hazard.Listing!.Within!.Value).Outer.Reverse().Select(plane.ToPlace)], [])]);
     }
 
     private static void Named(JsonPen pen, ImmutableArray<GeoPoint> points, string kind, string name) => Write(pen, p => Spot(p, points), p =>

@@ -48,6 +48,31 @@ internal static class LandForms
                 GeometryWriting.Write(pen, "edge", f.ToBoundary());
             },
             f => BoundaryDrawn.Of(f.Text("field")!, BoundaryReading.Read(JsonFacts.DatumOf(f.Thing("edge")!.Value.Element), "edge").Value)),
+        Of<HazardSeen>("hazard",
+            [
+                Need("name", Text, "the farm's words for it"),
+                Need("what", new Outline.Word(MarkWords.Sightings.All), "what was found"),
+                May("kind", new Outline.Word(Farms.Words.Hazards.All), "what it is"),
+                AnyField,
+                May(LandLimits.HazardHeight, "its height above the ground"),
+                May("at", Farms.FarmOutline.Point, "where it stands"),
+            ],
+            (pen, f) =>
+            {
+                pen.Text("name", f.Name);
+                pen.Text("what", MarkWords.Sightings.Of(f.What));
+                pen.Text("kind", f.Kind is { } kind ? Farms.Words.Hazards.Of(kind) : null);
+                pen.Text("field", f.Field);
+                pen.Number(LandLimits.HazardHeight.Key, f.Height?.Feet);
+                Farms.FarmWriting.Point(pen, "at", f.At);
+            },
+            f => new HazardSeen(f.Text("name")!, MarkWords.Sightings.Find(f.Text("what"))!.Value)
+            {
+                Kind = Farms.Words.Hazards.Find(f.Text("kind")),
+                Field = f.Text("field"),
+                Height = f.Number(LandLimits.HazardHeight) is { } feet ? Length.FromFeet(feet) : null,
+                At = Farms.PartReader.Point(f.Thing("at")),
+            }),
         Of<RingsCounted>("count",
             [
                 OfField,

@@ -24,5 +24,7 @@ public static class MarkWords
         ("field", StandDownReason.Field),
         ("other", StandDownReason.Other));
 
+    public static WordList<HazardSighting> Sightings { get; } = new(("new", HazardSighting.New), ("still-there", HazardSighting.StillThere), ("gone", HazardSighting.Gone));
+
     public static WordList<ToldState> Told { get; } = new(("told", ToldState.Told), ("heard", ToldState.Heard), ("agreed", ToldState.Agreed), ("not-reached", ToldState.NotReached));
 }

@@ -36,6 +36,7 @@ function ground() {
 function things() {
   const icon = image => ({ "icon-image": image, "icon-allow-overlap": true });
   return [
+    { id: "hazard-around", type: "line", source: "scene", filter: is("around"), paint: { "line-width": 1.5, "line-dasharray": [3, 3] } },
     { id: "hazard-lines", type: "line", source: "scene", filter: ["all", is("hazard"), isLine], paint: { "line-width": 3, "line-dasharray": [1.5, 1.5] } },
     { id: "boxes", type: "symbol", source: "scene", minzoom: 14, filter: is("box"), layout: icon(["case", ["get", "leaks"], "mark-leak", "mark-box"]) },
     { id: "leaks", type: "symbol", source: "scene", maxzoom: 14, filter: ["all", is("box"), ["get", "leaks"]], layout: icon("mark-leak") },
@@ -63,6 +64,7 @@ export function paint(map) {
   map.setPaintProperty("fields-wash", "fill-opacity", map.getSource("tiles") ? 0.55 : 1);
   for (const layer of ["edges", "edges-guessed", "checks", "chosen"]) set(layer, "line-color", "--ink");
   set("hazard-lines", "line-color", "--alarm");
+  set("hazard-around", "line-color", "--alarm");
   set("draft-land", "fill-color", "--straw");
   set("draft-edge", "line-color", "--ink");
   set("draft-corners", "circle-color", "--paper");

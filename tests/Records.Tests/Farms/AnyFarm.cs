@@ -27,6 +27,7 @@ internal static class AnyFarm
             SharedCaps = sources.IsEmpty ? [] : [.. dice.Several(1, _ => new SharedCap("both", [sources[0].Code], FlowRate.FromCubicFeetPerSecond(dice.Figure(30, 50))))],
             Strips = [.. dice.Several(1, _ => new Strip("Heron's Elbow", 1 + dice.Whole(3)) { At = dice.MaybeValue(() => Point(dice)), RunwayLength = dice.MaybeValue(() => Length.FromFeet(dice.Figure(1800, 3500))) })],
             Hazards = [.. dice.Several(2, i => Hazard(dice, i, codes[0]))],
+            HazardsKeep = dice.All ? HazardKeep.Season : (HazardKeep)dice.Whole(2),
         };
     }
 
@@ -88,6 +89,11 @@ internal static class AnyFarm
             MinStep = dice.MaybeValue(() => FlowRate.FromCubicFeetPerSecond(dice.Figure(0.5, 2))),
             Running = dice.MaybeValue(() => FlowRate.FromCubicFeetPerSecond(dice.Figure(0, 9))),
             Down = dice.Throw(),
+            Turns = dice.Maybe(() => new SourceTurns(new DateTimeOffset(2026, 5, 9, 7, 0, 0, TimeSpan.FromHours(-7)), TimeSpan.FromHours(1 + dice.Whole(70)), TimeSpan.FromHours(72 + dice.Whole(200))) { Flow = dice.MaybeValue(() => FlowRate.FromCubicFeetPerSecond(dice.Figure(1, 15))) }),
+            Curtailments = dice.Throw()
+                ? [new Curtailment(new DateTimeOffset(2026, 5, 9, 7, 0, 0, TimeSpan.FromHours(-7))) { Flow = FlowRate.FromCubicFeetPerSecond(dice.Figure(0, 9)) },
+                    new Curtailment(new DateTimeOffset(2026, 5, 20, 7, 0, 0, TimeSpan.FromHours(-7))) { Until = new DateTimeOffset(2026, 5, 25, 7, 0, 0, TimeSpan.FromHours(-7)), Share = Fraction.FromPercent(dice.Figure(10, 90)) }]
+                : [],
             Needs = dice.Maybe(() => new TailwaterNeed(codes, Area.FromAcres(dice.Figure(0, 400)))),
         };
 
@@ -98,6 +104,18 @@ internal static class AnyFarm
         Confirmed = dice.MaybeValue(() => new DateOnly(2026, 4, 20)),
         Near = dice.Throw() ? [code] : [],
         Note = dice.Maybe("mind it"),
+        Listing = dice.Maybe(() => new HazardListing("06-00000" + dice.Whole(9), new DateOnly(2026, 4, 16))
+        {
+            Verified = dice.Throw(),
+            Within = dice.MaybeValue(() => Length.FromFeet(250)),
+            HeightWithin = dice.MaybeValue(() => Length.FromFeet(50)),
+            Top = dice.MaybeValue(() => Length.FromFeet(dice.Figure(-20, 400))),
+            Light = dice.All ? HazardLight.Red : (HazardLight)dice.Whole(11),
+            Marking = dice.All ? HazardMarking.Flag : (HazardMarking)dice.Whole(7),
+            Count = dice.All ? 3 : 1 + dice.Whole(4),
+            TakenDown = dice.Throw(),
+            Changed = dice.MaybeValue(() => new DateOnly(2025, 9, 20)),
+        }),
     };
 
     private static GeoPoint Point(Dice dice) => new(dice.Figure(38.9, 39.1), dice.Figure(-122.1, -121.9));

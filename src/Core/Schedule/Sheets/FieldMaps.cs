@@ -21,7 +21,7 @@ public static class FieldMaps
             Passes = Passes.Count(across, aeroplane.Swath),
             Checks = [.. field.Basins.Where(b => b.Boundary is not null).Select(b => new MapCheck(b.Number, plane.Place(b.Boundary!)))],
             Boxes = [.. field.Boxes.Where(b => b.At is not null).Select(b => new MapBox(b.Number, plane.Place(b.At!.Value), b.Leaks))],
-            Hazards = [.. place.Hazards.Where(h => !h.Hazard.Points.IsEmpty).Select(h => new MapHazard(h.Mark, h.Hazard.Kind, plane.Place(h.Hazard.Points)))],
+            Hazards = [.. place.Hazards.Where(h => !h.Hazard.Points.IsEmpty).Select(h => new MapHazard(h.Mark, h.Hazard.Kind, plane.Place(h.Hazard.Points)) { Within = h.Hazard.Listing?.Within })],
             Neighbors = [.. place.Neighbors.Select(n => Drawn(n, plane))],
             Strip = place.StripAt,
         };

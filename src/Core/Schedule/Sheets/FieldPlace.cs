@@ -48,14 +48,14 @@ public sealed record FieldPlace
             {
                 Strip = strip,
                 HazardsElsewhere = farm.Hazards.Length - told.Length,
-                Hazards = [.. told.Select(h => new HazardSight(h, string.Empty) { Near = field })],
+                Hazards = [.. told.Select(h => new HazardSight(h, string.Empty) { Near = field, Look = Look(state, h) })],
             };
         }
 
         var plane = new MapPlane(FarmPlane.At(strip?.At ?? middle), middle);
         var (parts, outline) = Outlined(field, plane, middle);
         PlanePoint? stripAt = strip?.At is { } at ? plane.Place(at) : null;
-        var hazards = NearHazards(state.Farm, field, plane, parts);
+        var hazards = NearHazards(state, field, plane, parts);
         return new FieldPlace
         {
             Plane = plane,
@@ -92,9 +92,11 @@ public sealed record FieldPlace
         return ([new PlanePart(outer, [])], field.LongAxis is null ? MapOutline.FromAcresDirectionUnknown : MapOutline.FromAcres);
     }
 
-    private static ImmutableArray<HazardSight> NearHazards(Farm farm, Field field, MapPlane plane, ImmutableArray<PlanePart> parts)
+    private static HazardLook Look(SeasonState state, Hazard hazard) => HazardLooks.Of(state.Farm, hazard, new DateOnly(state.Now.Year, state.Now.Month, state.Now.Day));
+
+    private static ImmutableArray<HazardSight> NearHazards(SeasonState state, Field field, MapPlane plane, ImmutableArray<PlanePart> parts)
     {
-        var near = farm.Hazards.Select(h => Sight(farm, h, field, plane, parts))
+        var near = state.Farm.Hazards.Select(h => Sight(state.Farm, h, field, plane, parts) with { Look = Look(state, h) })
             .Where(s => s.Distance is not { } d ? s.Hazard.Near.Contains(field.Code, StringComparer.Ordinal) : d <= HazardReach)
             .OrderBy(s => s.Distance?.Meters ?? -1);
         var marks = 0;
@@ -141,5 +143,5 @@ public sealed record FieldPlace
         _ => GroundCover.DryGround,
     };
 
-    private static string Letter(int index) => index < 26 ? ((char)('A' + index)).ToString() : "A" + (char)('A' + (index % 26));
+    private static string Letter(int index) => index < 26 ? ((char)('A' + index)).ToString() : Letter((index / 26) - 1) + (char)('A' + (index % 26));
 }

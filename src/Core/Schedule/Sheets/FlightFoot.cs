@@ -57,11 +57,18 @@ internal static class FlightFoot
     }
 
     private static string Sort(HazardSight sight, Telling tell) =>
-        MapSpeech.Kind(sight.Hazard.Kind, tell.Words.Map) + (sight.Hazard.Note is { } note ? "; " + note : string.Empty);
+        MapSpeech.Kind(sight.Hazard.Kind, tell.Words.Map) + (sight.Hazard.Note is { } note ? "; " + note : string.Empty)
+        + (sight.Hazard.Listing is { } listing ? "; " + HazardSaid.ListedShort(listing, tell) : string.Empty);
 
     private static string Height(HazardSight sight, Telling tell) => sight.Hazard.Height is { } height ? tell.Long(height) : tell.Words.Common.NotTold;
 
-    private static string Seen(HazardSight sight, Telling tell) => sight.Hazard.Confirmed is { } day ? tell.DayAndYear(day) : tell.Words.Flight.Unconfirmed;
+    // An old look is told in capitals and behind a mark, so that nobody takes it for a fresh one.
+    private static string Seen(HazardSight sight, Telling tell) => sight.Look switch
+    {
+        HazardLook.Fresh => tell.DayAndYear(sight.Hazard.Confirmed!.Value),
+        HazardLook.Old => "! " + HazardSaid.Seen(sight.Hazard, sight.Look, tell),
+        _ => tell.Words.Flight.Unconfirmed,
+    };
 
     private static string Where(HazardSight sight, Telling tell)
     {
@@ -79,6 +86,7 @@ internal static class FlightFoot
 
         // A pole carries a wire, whatever the farm called it.
         yield return new Run(sheet.Hazards.Any(h => h.Hazard.Kind is HazardKind.Wire or HazardKind.Pole) ? words.SomeWires : words.NoWires, Bold: true);
+        if (sheet.Hazards.Select(h => h.Hazard.Listing?.FileOf).Max() is { } file) yield return new Run(" " + Template.Fill(tell.Words.Hazard.FileCaution, ("day", tell.DayAndYear(file))));
         if (sheet.HazardsElsewhere > 0) yield return new Run(" " + Template.Fill(words.Farther, ("n", Telling.Count(sheet.HazardsElsewhere))));
     }
 }

@@ -5,7 +5,7 @@ using Watersown.Wording;
 namespace Watersown.Schedule.Sheets;
 
 /// <summary>What a map shows, in sentences for somebody who cannot see it.</summary>
-internal static class MapSpeech
+public static class MapSpeech
 {
     public static string Of(FlightSheet sheet, Telling tell)
     {
