@@ -34,6 +34,8 @@ internal static class Marks
         foreach (var s in state.Farm.Sources) yield return (s with { ChangeHours = [] }).ToString();
         foreach (var b in state.Batches) yield return (b with { MeantFor = [], Trailers = [] }) + " " + string.Join(",", b.MeantFor) + " " + string.Join(",", b.Trailers);
         foreach (var l in state.Lots) yield return l.ToString();
+        foreach (var h in state.Farm.Hazards) yield return (h with { Points = [], Near = [] }) + " " + string.Join(",", h.Points) + " " + string.Join(",", h.Near);
+        foreach (var p in state.Aeroplanes) yield return p.Name + " " + (p.Tested is { } test ? test.Day + test.Seed + string.Join(";", test.Passes.Select(r => string.Join(",", r))) : "-");
         foreach (var w in state.Wind) yield return w.ToString();
         foreach (var w in state.Warmth) yield return w.ToString();
         foreach (var s in state.Slots) yield return s.ToString();

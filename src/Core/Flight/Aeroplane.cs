@@ -1,3 +1,5 @@
+using Watersown.Flight.Patterns;
+
 namespace Watersown.Flight;
 
 /// <summary>The hired aeroplane as the flying service described it. Never used to approve a flight.</summary>
@@ -27,6 +29,9 @@ public sealed record Aeroplane(string Name)
 
     /// <summary>Taxi, take-off and landing for each load.</summary>
     public TimeSpan GroundAndAir { get; init; } = TimeSpan.FromSeconds(100);
+
+    /// <summary>The last test of its spread.</summary>
+    public TrayTest? Tested { get; init; }
 
     /// <summary>The pilot's own limits, as told.</summary>
     public Speed WindLimit { get; init; } = Speed.FromMilesPerHour(10);

@@ -23,5 +23,19 @@ public static class FlightLimits
 
     public static Limit WindLimit { get; } = new("wind_limit_mph", "mph") { Least = 0, Most = 120, UsualMost = 25 };
 
+    public static Limit Tray { get; } = new("grams", "g") { Least = 0, Most = 10_000 };
+
+    public static Limit TraySpacing { get; } = new("spacing_m", "m") { Least = 0.05, Most = 5 };
+
+    public static Limit TrayArea { get; } = new("tray_m2", "m²") { Least = 0.001, Most = 10 };
+
+    public static Limit TrayOffset { get; } = new("offset_m", "m") { Least = -50, Most = 50 };
+
+    public static Limit TestSpeed { get; } = new("speed_mph", "mph") { Above = 0, Most = 300, UsualLeast = 80, UsualMost = 170 };
+
+    public static Limit Gate { get; } = new("gate_lb_min", "lb/min") { Above = 0, Most = 100_000, UsualMost = 8000 };
+
+    public static Limit ThousandGrains { get; } = new("grams_per_1000", "g") { Least = 1, Most = 200, UsualLeast = 18, UsualMost = 50 };
+
     public static Limit GustLimit { get; } = new("gust_limit_mph", "mph") { Least = 0, Most = 120, UsualMost = 35 };
 }

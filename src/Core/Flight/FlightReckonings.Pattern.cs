@@ -1,3 +1,4 @@
+using Watersown.Flight.Patterns;
 using Watersown.Reckon;
 
 namespace Watersown.Flight;
@@ -5,8 +6,6 @@ namespace Watersown.Flight;
 /// <summary>Evenness from a tray test.</summary>
 public static partial class FlightReckonings
 {
-    private const int MostTrays = 200;
-
     private static Reckoning Evenness => new(
         "pattern",
         "How evenly does this tray test say the seed lies, swath by swath?",
@@ -18,6 +17,10 @@ public static partial class FlightReckonings
             new("cv_limit_pct", KeyKind.Number, "%", "limit for the widest swath") { Least = 0, AboveLeast = true, Most = 200, Optional = true },
             new("speed_mph", KeyKind.Number, "mph", "ground speed of the test, to check against the gate") { Least = 0, AboveLeast = true, Most = 300, Optional = true },
             new("grams_per_1000", KeyKind.Number, "g", "weight of 1,000 soaked grains, to tell chance from unevenness") { Least = 1, Most = 200, Optional = true },
+            new("passes", KeyKind.WholeNumber, string.Empty, "passes whose rows stand one after another in tray_g") { Least = 1, Most = TrayTest.MostPasses, Optional = true },
+            new("center_offset_m", KeyKind.Number, "m", "how far right of the flight line the middle of the row lay; below zero left") { Least = -50, Most = 50, Optional = true },
+            new("steering_m", KeyKind.Number, "m", "how far a pass strays from its line; a meter where not given: common practice, no source") { Least = 0, Most = 20, Optional = true },
+            new("gate_lb_per_min", KeyKind.Number, "lb/min", "what left the gate in the test, by scale and watch") { Least = 0, AboveLeast = true, Most = 100_000, Optional = true },
         ],
         [
             new("swaths", KeyKind.Rows, string.Empty, "what each swath gives") { Columns = SwathColumns },
@@ -28,6 +31,16 @@ public static partial class FlightReckonings
             Result("laid_g_per_m", "g/m", "seed laid for each meter flown"),
             Result("flow_lb_per_min", "lb/min", "that at the speed of the test: what should have left the gate; none without a speed"),
             Result("pattern_width_m", "m", "width over which anything was caught"),
+            new("steady_swath_m", KeyKind.Group, "m", "widest swath that keeps the limit, chance taken out, also with the steering error; none without a limit")
+            {
+                Columns = [Result("one_way", "m", "flown all one way"), Result("back_forth", "m", "flown back and forth")],
+            },
+            Result("half_mean_swath_m", "m", "swath by the quick rule: half of what lies on the line"),
+            Result("middle_m", "m", "how far right of the line the middle of the pattern lies"),
+            Result("move_lines_left_m", "m", "how far left of its place each line is to be flown so that back and forth is most even; none where it gains less than a point, or without a limit"),
+            Result("cv_back_forth_moved_pct", "%", "unevenness back and forth then, at the steady swath of one way"),
+            Result("trays_over_gate", string.Empty, "flow by the trays over flow by the gate; none where either is not told"),
+            Result("fourier_difference_pct", "points of CV", "largest difference between the sums and their Fourier form: a check"),
         ],
         Sources.OverlapGeometry,
         "tray_g=[0,0.3,0.8,1.6,2.7,3.9,4.8,5.3,5.6,5.7,5.8,5.7,5.6,5.3,4.8,3.9,2.7,1.6,0.8,0.3,0] tray_spacing_m=1 tray_area_m2=0.25 swaths_m=[10,12,14] cv_limit_pct=15",
@@ -47,10 +60,15 @@ public static partial class FlightReckonings
     private static Outcome<Reckoned> ReckonPattern(ReckoningInput given)
     {
         var grams = given.Numbers("tray_g");
-        if (grams.Length is < SpreadPattern.FewestTrays or > MostTrays || grams.Sum() <= 0) return NoPattern(grams);
+        var passes = given.NumberOrNone("passes") is { } several ? (int)several : 1;
+        var (width, ragged) = Math.DivRem(grams.Length, passes);
+        if (ragged != 0) return NoRows(grams.Length, passes);
+        if (width is < SpreadPattern.FewestTrays or > TrayTest.MostTrays || Rows(grams, width).Any(r => r.Sum() <= 0)) return NoPattern(width);
         var spacing = Length.FromMeters(given.Number("tray_spacing_m"));
         var tray = Area.FromSquareMeters(given.Number("tray_area_m2"));
-        var pattern = SpreadPattern.Of([.. grams.Select(g => SoakedSeed.FromKilograms(g / 1000))], spacing, tray);
+        var test = TestOf(given, [.. Rows(grams, width).Select(r => r.Select(g => SoakedSeed.FromKilograms(g / 1000)).ToImmutableArray())]);
+        var pattern = test.Pattern;
+        var answer = TrayReading.Of(test, AskOf(given));
         var swaths = given.Numbers("swaths_m").Select(Length.FromMeters).ToImmutableArray();
         var working = Working.Empty
             .Given("p", "trays, left to right", Datum.ListOf(grams), "g", "typed")
@@ -63,21 +81,57 @@ public static partial class FlightReckonings
             ? Datum.Of(MassFlow.FromKilogramsPerSecond(pattern.PerMeter.Kilograms * Speed.FromMilesPerHour(mph).MetersPerSecond).PoundsPerMinute)
             : Datum.None;
         working = working.Then(limitLines)
-            .Step("q", "seed laid for each meter flown", pattern.PerMeter.Kilograms * 1000, "g/m", "sum of p × d / a", Sources.OverlapGeometry);
+            .Step("q", "seed laid for each meter flown", pattern.PerMeter.Kilograms * 1000, "g/m", "sum of p × d / a", Sources.OverlapGeometry)
+            .Then(answer.Working);
         return Outcome<Reckoned>.Of(new Reckoned(
             [
                 ("swaths", Datum.ListOf(swaths.Select(s => SwathRow(pattern, s, given.NumberOrNone("grams_per_1000"))))),
                 ("widest_swath_m_at_cv", widest),
                 ("laid_g_per_m", pattern.PerMeter.Kilograms * 1000), ("flow_lb_per_min", flow), ("pattern_width_m", pattern.Width.Meters),
+                .. Said(answer, given.NumberOrNone("cv_limit_pct") is not null),
             ],
             working)
         { Cautions = PatternCautions(pattern, swaths) });
     }
 
-    private static Outcome<Reckoned> NoPattern(ImmutableArray<double> grams)
+    private static IEnumerable<ImmutableArray<double>> Rows(ImmutableArray<double> grams, int width) => grams.Chunk(Math.Max(1, width)).Select(r => r.ToImmutableArray());
+
+    private static TrayTest TestOf(ReckoningInput given, ImmutableArray<ImmutableArray<SoakedSeed>> rows) => new()
     {
-        var (value, limit) = grams.Length is < SpreadPattern.FewestTrays or > MostTrays
-            ? (Wording.Say.Number(grams.Length) + " trays", "a pattern takes " + Wording.Say.Number(SpreadPattern.FewestTrays) + " to " + Wording.Say.Number(MostTrays) + " trays")
+        Day = DateOnly.MinValue,
+        Passes = rows,
+        Spacing = Length.FromMeters(given.Number("tray_spacing_m")),
+        Tray = Area.FromSquareMeters(given.Number("tray_area_m2")),
+        Offset = Length.FromMeters(given.NumberOrNone("center_offset_m") ?? 0),
+        Speed = given.NumberOrNone("speed_mph") is { } mph ? Speed.FromMilesPerHour(mph) : null,
+        Gate = given.NumberOrNone("gate_lb_per_min") is { } pounds ? MassFlow.FromPoundsPerMinute(pounds) : null,
+        ThousandGrains = given.NumberOrNone("grams_per_1000") is { } thousand ? SoakedSeed.FromKilograms(thousand / 1000) : null,
+    };
+
+    private static TrayAsk AskOf(ReckoningInput given) => new()
+    {
+        Limit = given.NumberOrNone("cv_limit_pct") is { } limit ? Fraction.FromPercent(limit) : TrayAsk.UsualLimit,
+        Steering = given.NumberOrNone("steering_m") is { } meters ? Length.FromMeters(meters) : TrayAsk.UsualSteering,
+    };
+
+    private static IEnumerable<(string Key, Datum Value)> Said(TrayAnswer answer, bool limited)
+    {
+        yield return ("steady_swath_m", limited ? Datum.Row(("one_way", Datum.Of(answer.OneWay.Steady?.Meters)), ("back_forth", Datum.Of(answer.BackAndForth.Steady?.Meters))) : Datum.None);
+        yield return ("half_mean_swath_m", Datum.Of(answer.HalfMean?.Meters));
+        yield return ("middle_m", answer.Middle.Meters);
+        yield return ("move_lines_left_m", Datum.Of(limited ? answer.Offset?.ToLeft.Meters : null));
+        yield return ("cv_back_forth_moved_pct", Datum.Of(limited ? answer.Offset?.After.Percent : null));
+        yield return ("trays_over_gate", Datum.Of(answer.Closure?.Share));
+        yield return ("fourier_difference_pct", answer.FourierDifference.Percent);
+    }
+
+    private static Outcome<Reckoned> NoRows(int trays, int passes) => Outcome<Reckoned>.Refuse(ReckonProblems.Impossible.At("tray_g",
+        ("value", Wording.Say.Number(trays) + " trays in " + Wording.Say.Number(passes) + " passes"), ("limit", "every pass has as many trays"), ("remedy", "Give every row whole, one after another.")));
+
+    private static Outcome<Reckoned> NoPattern(int width)
+    {
+        var (value, limit) = width is < SpreadPattern.FewestTrays or > TrayTest.MostTrays
+            ? (Wording.Say.Number(width) + " trays", "a pattern takes " + Wording.Say.Number(SpreadPattern.FewestTrays) + " to " + Wording.Say.Number(TrayTest.MostTrays) + " trays")
             : ("a row of empty trays", "something must have been caught");
         return Outcome<Reckoned>.Refuse(ReckonProblems.Impossible.At("tray_g", ("value", value), ("limit", limit), ("remedy", "Give the grams of every tray in the row, left to right.")));
     }

@@ -7,11 +7,12 @@ public static partial class FlightReckonings
 {
     private static Reckoning AtTheLoader => new(
         "strip-queue",
-        "How many loads leave in an hour when aeroplanes share one loader?",
+        "How many loads leave in an hour when aeroplanes share the loaders?",
         [
-            new("aircraft", KeyKind.WholeNumber, string.Empty, "aeroplanes on one loader") { Least = 1, Most = 50 },
+            new("aircraft", KeyKind.WholeNumber, string.Empty, "aeroplanes") { Least = 1, Most = 50 },
             new("flight_min", KeyKind.Number, "min", "from leaving the loader to coming back") { Least = 0.05, Most = 1440 },
             new("load_min", KeyKind.Number, "min", "at the loader for one load") { Least = 0.05, Most = 1440 },
+            new("loaders", KeyKind.WholeNumber, string.Empty, "loaders side by side; one where not given") { Least = 1, Most = 20, Optional = true },
         ],
         [
             Result("loads_per_h_random", "loads/h", "with times scattered at random: the low end"), Result("loads_per_h_clockwork", "loads/h", "with every time on its mean: the high end"),
@@ -21,22 +22,23 @@ public static partial class FlightReckonings
         Sources.FiniteQueue,
         "aircraft=3 flight_min=3.5 load_min=1.5",
         ReckonQueue)
-    { Limits = "The long run of a steady day with one loader; reality lies between the two figures." };
+    { Limits = "The long run of a steady day; reality lies between the two figures." };
 
     private static Outcome<Reckoned> ReckonQueue(ReckoningInput given)
     {
-        var round = new LoaderRound(given.Whole("aircraft"), TimeSpan.FromMinutes(given.Number("flight_min")), TimeSpan.FromMinutes(given.Number("load_min")));
+        var round = new LoaderRound(given.Whole("aircraft"), TimeSpan.FromMinutes(given.Number("flight_min")), TimeSpan.FromMinutes(given.Number("load_min"))) { Loaders = given.NumberOrNone("loaders") is { } several ? (int)several : 1 };
         var state = StripWaiting.Random(round);
         var clockwork = StripWaiting.Clockwork(round);
         var working = Working.Empty
             .Given("N", "aeroplanes", round.Aircraft, string.Empty, "typed")
             .Given("F", "flight for one load", round.Flight.TotalMinutes, "min", "typed")
             .Given("s", "loading", round.Load.TotalMinutes, "min", "typed")
-            .Step("P0", "share of time nobody is at the loader", state.AtStrip[0].Share, string.Empty, "1 / Σ (N! / (N − n)!) (s / F)^n, n = 0 … N", Sources.FiniteQueue)
-            .Step("B", "share of time the loader works", state.Busy.Share, string.Empty, "1 − P0", Sources.FiniteQueue)
-            .Step("X", "loads in an hour, times at random", state.LoadsPerHour, "loads/h", "60 B / s", Sources.FiniteQueue)
+            .Given("c", "loaders", round.Loaders, string.Empty, round.Loaders == 1 ? "one" : "typed")
+            .Step("P0", "share of time nobody is at the loader", state.AtStrip[0].Share, string.Empty, "1 / Σ w(n), w(n) = w(n − 1) × (N − n + 1) (s / F) / min(n, c), w(0) = 1", Sources.FiniteQueue)
+            .Step("B", "share of time a loader works", state.Busy.Share, string.Empty, "Σ min(n, c) P(n) / c", Sources.FiniteQueue)
+            .Step("X", "loads in an hour, times at random", state.LoadsPerHour, "loads/h", "60 c B / s", Sources.FiniteQueue)
             .Step("Wq", "mean wait", state.Wait.TotalMinutes, "min", "mean number waiting / X", Sources.FiniteQueue)
-            .Step("Xc", "loads in an hour, like clockwork", clockwork, "loads/h", "60 × the smaller of N / (F + s) and 1 / s", Sources.Arithmetic);
+            .Step("Xc", "loads in an hour, like clockwork", clockwork, "loads/h", "60 × the smaller of N / (F + s) and c / s", Sources.Arithmetic);
         return Outcome<Reckoned>.Of(new Reckoned(
             [
                 ("loads_per_h_random", state.LoadsPerHour), ("loads_per_h_clockwork", clockwork),

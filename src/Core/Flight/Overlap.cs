@@ -8,10 +8,12 @@ internal sealed class Overlap
 {
     private readonly double[] trays;
     private readonly double spacing;
+    private readonly double shift;
 
-    public Overlap(double[] trays, double spacing)
+    /// <summary>A row whose middle lies a shift to the right of the flight line.</summary>
+    public Overlap(double[] trays, double spacing, double shift = 0)
     {
-        (this.trays, this.spacing) = (trays, spacing);
+        (this.trays, this.spacing, this.shift) = (trays, spacing, shift);
         Total = trays.Sum() * spacing;
         if (Total <= 0 || trays.Any(t => t < 0)) throw new ArgumentException("Trays hold nothing, or less.", nameof(trays));
     }
@@ -24,9 +26,17 @@ internal sealed class Overlap
 
     public double CaughtWidth => (Array.FindLastIndex(trays, t => t > 0) - Array.FindIndex(trays, t => t > 0) + 1) * spacing;
 
-    /// <summary>S over tray spacing where it is a whole number.</summary>
-    public int? WholeRatio(double swath)
+    public double Spacing => spacing;
+
+    /// <summary>∫ p x dx / ∫ p dx.</summary>
+    public double Middle => trays.Select((t, i) => t * PlaceOf(i)).Sum() / trays.Sum();
+
+    /// <summary>
+    /// S over tray spacing where it is a whole number and, back and forth, the trays of a pass flown the other way fall on trays again.
+    /// </summary>
+    public int? WholeRatio(double swath, FlyingMode mode)
     {
+        if (mode == FlyingMode.BackAndForth && Math.Abs((2 * shift / spacing) - Math.Round(2 * shift / spacing)) > 1e-9) return null;
         var ratio = swath / spacing;
         var whole = Math.Round(ratio);
         return whole >= 1 && Math.Abs(ratio - whole) <= 1e-9 * ratio ? (int)whole : null;
@@ -41,7 +51,7 @@ internal sealed class Overlap
         var sums = new double[period / 2];
         for (var tray = 0; tray < trays.Length; tray++)
         {
-            var place = (2 * tray) - (trays.Length - 1);
+            var place = (2 * tray) - (trays.Length - 1) + (int)Math.Round(2 * shift / spacing);
             sums[Slot(place, period)] += trays[tray];
             if (mode == FlyingMode.BackAndForth) sums[Slot((2 * m) - place, period)] += trays[tray];
         }
@@ -66,6 +76,16 @@ internal sealed class Overlap
         }
 
         return Math.Sqrt(square / period) / mean;
+    }
+
+    /// <summary>The same by its Fourier series.</summary>
+    public double FourierCv(double swath, FlyingMode mode) => OverlapSpectrum.Cv(trays, spacing, shift, (swath, mode));
+
+    /// <summary>From the flight line outward, where the deposit first falls to half of what lies on the line: left and right together.</summary>
+    public double? HalfMeanWidth()
+    {
+        var half = Single(0) / 2;
+        return half > 0 ? FallsTo(half, -1) + FallsTo(half, 1) : null;
     }
 
     /// <summary>The swath at which the CV reaches a limit if passes do not meet at all: S = (1 + CV²) (∫p)² / ∫p².</summary>
@@ -103,11 +123,26 @@ internal sealed class Overlap
         return [.. knots];
     }
 
-    private double PlaceOf(int tray) => (tray - ((trays.Length - 1) / 2.0)) * spacing;
+    private double PlaceOf(int tray) => ((tray - ((trays.Length - 1) / 2.0)) * spacing) + shift;
 
-    private double Deposit(double x, double swath, FlyingMode mode)
+    // Straight between trays: of the first two between which it passes the value, the place follows by proportion.
+    private double FallsTo(double value, int side)
     {
-        var half = JoinedWidth / 2;
+        double from = 0, before = Single(0);
+        foreach (var place in Enumerable.Range(-1, trays.Length + 2).Select(PlaceOf).Where(p => p * side > 0).OrderBy(p => p * side))
+        {
+            var after = Single(place);
+            if (after <= value) return Math.Abs(from + ((place - from) * (before - value) / (before - after)));
+            (from, before) = (place, after);
+        }
+
+        return Math.Abs(from);
+    }
+
+    /// <summary>What all passes together lay at a place.</summary>
+    public double Deposit(double x, double swath, FlyingMode mode)
+    {
+        var half = (JoinedWidth / 2) + Math.Abs(shift);
         var sum = 0.0;
         for (var k = (int)Math.Ceiling((x - half) / swath); k * swath <= x + half; k++)
         {
@@ -120,7 +155,7 @@ internal sealed class Overlap
 
     private double Single(double x)
     {
-        var at = (x / spacing) + ((trays.Length - 1) / 2.0);
+        var at = ((x - shift) / spacing) + ((trays.Length - 1) / 2.0);
         var left = (int)Math.Floor(at);
         return At(left) + ((at - left) * (At(left + 1) - At(left)));
     }

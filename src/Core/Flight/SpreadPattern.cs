@@ -39,13 +39,33 @@ public sealed class SpreadPattern
     [Source(nameof(Sources.OverlapGeometry), "sum of trays × spacing / tray area")]
     public SoakedSeed PerMeter => SoakedSeed.FromKilograms(overlap.Total / tray.SquareMeters);
 
+    /// <summary>From tray to tray.</summary>
+    public Length Spacing => Length.FromMeters(overlap.Spacing);
+
+    /// <summary>Width of the joined form, from nothing to nothing.</summary>
+    public Length JoinedWidth => Length.FromMeters(overlap.JoinedWidth);
+
+    /// <summary>How far to the right of the flight line the middle of what was caught lies.</summary>
+    [Source(nameof(Sources.OverlapGeometry), "Σ p x / Σ p")]
+    public Length Middle => Length.FromMeters(overlap.Middle);
+
+    /// <summary>
+    /// The quick rule: as far apart as the deposit takes to fall to half of what lies on the line, left and right together. Exact for a
+    /// triangle and a trapezoid about the line; none where nothing lay on it.
+    /// </summary>
+    [Source(nameof(Sources.OhioB817))]
+    public Length? HalfMeanSwath => overlap.HalfMeanWidth() is { } width ? Length.FromMeters(width) : null;
+
     /// <summary>A pattern from the trays; at least three of them, none below zero, not all empty.</summary>
-    public static SpreadPattern Of(ImmutableArray<SoakedSeed> trays, Length spacing, Area tray)
+    public static SpreadPattern Of(ImmutableArray<SoakedSeed> trays, Length spacing, Area tray) => Of(trays, spacing, tray, Length.Zero);
+
+    /// <summary>The same from a row whose middle lay an offset to the right of the flight line.</summary>
+    public static SpreadPattern Of(ImmutableArray<SoakedSeed> trays, Length spacing, Area tray, Length offset)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(trays.Length, FewestTrays, nameof(trays));
         ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(spacing.Meters, 0, nameof(spacing));
         ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(tray.SquareMeters, 0, nameof(tray));
-        return new SpreadPattern(new Overlap([.. trays.Select(t => t.Kilograms)], spacing.Meters), tray);
+        return new SpreadPattern(new Overlap([.. trays.Select(t => t.Kilograms)], spacing.Meters, offset.Meters), tray);
     }
 
     /// <summary>
@@ -54,7 +74,7 @@ public sealed class SpreadPattern
     /// </summary>
     [Source(nameof(Sources.OverlapGeometry), "collector form for whole ratios of swath to spacing")]
     public SwathEvenness Over(Length swath, FlyingMode mode) =>
-        Evenness(swath, overlap.WholeRatio(swath.Meters) is { } ratio ? overlap.SummedCv(ratio, mode) : overlap.JoinedCv(swath.Meters, mode));
+        Evenness(swath, overlap.WholeRatio(swath.Meters, mode) is { } ratio ? overlap.SummedCv(ratio, mode) : overlap.JoinedCv(swath.Meters, mode));
 
     /// <summary>
     /// Evenness at a swath with the trays joined by straight lines, to nothing one spacing outside the ends; integrated
@@ -62,6 +82,14 @@ public sealed class SpreadPattern
     /// </summary>
     [Source(nameof(Sources.OverlapGeometry), "joined trays, integrated exactly over one period")]
     public SwathEvenness Joined(Length swath, FlyingMode mode) => Evenness(swath, overlap.JoinedCv(swath.Meters, mode));
+
+    /// <summary>What all passes together lay at a place to the right of a line, in the joined form.</summary>
+    [Source(nameof(Sources.OverlapGeometry), "joined trays")]
+    public SoakedSeed Laid(Length across, Length swath, FlyingMode mode) => SoakedSeed.FromKilograms(overlap.Deposit(across.Meters, swath.Meters, mode));
+
+    /// <summary>The evenness of the joined form by its Fourier series: a check of <see cref="Joined"/>.</summary>
+    [Source(nameof(Sources.OverlapGeometry), "CV² = 2 Σ |P(k/S) / P(0)|², back and forth over 2 S")]
+    public Fraction ByFourier(Length swath, FlyingMode mode) => Fraction.FromShare(overlap.FourierCv(swath.Meters, mode));
 
     /// <summary>
     /// The widest swath, in steps of 0.05 m, at which the joined pattern is within a limit; none where no step is.

@@ -35,6 +35,10 @@ public static class ScheduleLimits
 
     public static Limit FlyingHour { get; } = new("flying_usd_h", "$ an hour") { Least = 0, UsualMost = 5000 };
 
+    public static Limit FlyingAcre { get; } = new("flying_usd_ac", "$ an acre") { Least = 0, UsualMost = 100 };
+
+    public static Limit FlyingWetPound { get; } = new("flying_usd_wet_lb", "$ a lb wet") { Least = 0, UsualMost = 1 };
+
     public static Limit Unsown { get; } = new("unsown_usd_ac", "$ an acre") { Least = 0, UsualMost = 5000 };
 
     /// <summary>A mark may be this far ahead of the moment of planning: clocks of phones differ.</summary>

@@ -142,6 +142,12 @@ public sealed record PlanPrices
     /// <summary>Flying an hour.</summary>
     public Money FlyingHour { get; init; } = Money.FromDollars(900m);
 
+    /// <summary>Flying an acre, as the flying service bills it; none where it bills otherwise.</summary>
+    public Money? FlyingAcre { get; init; }
+
+    /// <summary>Flying a pound of seed as loaded, as the flying service bills it; none where it bills otherwise.</summary>
+    public Money? FlyingWetPound { get; init; }
+
     /// <summary>An acre that is not sown within the plan's days.</summary>
     public Money Unsown { get; init; } = Money.FromDollars(600m);
 }
@@ -215,6 +221,12 @@ public sealed record SeasonState
 
     /// <summary>Water lost to the air from a flooded field.</summary>
     public DepthRate Evaporation { get; init; } = DepthRate.FromInchesPerDay(0.22);
+
+    /// <summary>How long the farm's seed takes until its roots hold; none where the farm has not said.</summary>
+    public TimeSpan? Anchoring { get; init; }
+
+    /// <summary>For how long seed counts as loose after sowing: as the farm says, or as usual.</summary>
+    public TimeSpan SeedLoose => Anchoring ?? Water.SettleIndex.Loose;
 
     public PlanPrices Prices { get; init; } = new();
 

@@ -13,6 +13,7 @@ internal sealed class AirFold(SeasonState ground)
     private readonly Dictionary<DateOnly, DayWarmth> warmth = ground.Warmth.GroupBy(w => w.Day).ToDictionary(g => g.Key, g => g.Last());
     private readonly Dictionary<DateOnly, List<FlyingSlot>> slots = [];
     private readonly List<CalledOff> calledOff = [];
+    private readonly List<PatternTested> tests = [];
 
     public ImmutableArray<CalledOff> CalledOff => [.. calledOff];
 
@@ -32,6 +33,9 @@ internal sealed class AirFold(SeasonState ground)
             case SlotGiven slot when time.IsOlderThan(mark) || ground.Slots.All(s => s.Day != slot.Day):
                 Give(slot);
                 break;
+            case PatternTested tested when tested.ToTest().IsWhole:
+                tests.Add(tested);
+                break;
             case StoodDown down:
                 calledOff.Add(new CalledOff(down, mark.Happened, mark.By));
                 // No slot at all is a day without a word; an empty one is a day without flying.
@@ -45,9 +49,18 @@ internal sealed class AirFold(SeasonState ground)
     public SeasonState Close(SeasonState state) => state with
     {
         Wind = Winds(),
+        Aeroplanes = [.. state.Aeroplanes.Select(Tested)],
         Warmth = [.. warmth.Values.OrderBy(w => w.Day)],
         Slots = [.. ground.Slots.Where(s => !slots.ContainsKey(s.Day)).Concat(slots.Values.SelectMany(s => s)).OrderBy(s => s.Day).ThenBy(s => s.From).ThenBy(s => s.Aeroplane, StringComparer.Ordinal)],
     };
+
+    /// <summary>The aeroplane with its newest test: of two of one day the one told later.</summary>
+    private Aeroplane Tested(Aeroplane plane)
+    {
+        var newest = tests.Where(t => t.Aeroplane is null || string.Equals(t.Aeroplane, plane.Name, StringComparison.OrdinalIgnoreCase))
+            .Select((t, i) => (Test: t, Place: i)).OrderBy(t => t.Test.Day).ThenBy(t => t.Place).LastOrDefault().Test;
+        return newest is null || (plane.Tested is { } told && told.Day > newest.Day) ? plane : plane with { Tested = newest.ToTest() with { Aeroplane = plane.Name } };
+    }
 
     /// <summary>A new word for a day replaces the farm's, and whatever of this logbook it overlaps.</summary>
     private void Give(SlotGiven slot)

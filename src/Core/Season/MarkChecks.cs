@@ -1,3 +1,4 @@
+using Watersown.Flight;
 using Watersown.Land;
 using Watersown.Schedule;
 using Watersown.Seed;
@@ -40,10 +41,13 @@ public static class MarkChecks
         WaterOrdered f => [Of(SeasonLimits.Flow, f.Flow.CubicFeetPerSecond)],
         FaultFound f => [Of(SeasonLimits.Check, f.Check), Of(SeasonLimits.ToCheck, f.ToCheck), Of(SeasonLimits.Box, f.Box), Of(SeasonLimits.Gap, f.Width?.Feet)],
         FieldCorrected f => [Of(LandLimits.Net, f.Net?.Acres), Of(LandLimits.Gross, f.Gross?.Acres), Of(LandLimits.Certified, f.Certified?.Acres), Of(SeedLimits.Rate, f.Rate?.PoundsPerAcre)],
+        HazardSeen f => [Of(LandLimits.HazardHeight, f.Height?.Feet)],
+        PatternTested f => [Of(FlightLimits.TraySpacing, f.Spacing.Meters), Of(FlightLimits.TrayArea, f.Tray.SquareMeters), Of(FlightLimits.TestSpeed, f.Speed?.MilesPerHour), Of(FlightLimits.Gate, f.Gate?.PoundsPerMinute), Of(FlightLimits.ThousandGrains, f.ThousandGrains?.Kilograms * 1000)],
         RingsCounted f => [Of(SeasonLimits.Zone, f.ZoneLand?.Acres), .. f.Rings.Select((r, i) => (SeasonLimits.Rings, "rings[" + Say.Number(i) + "]", (double?)r))],
         BatchInSoak f => [Of(SeedLimits.BatchDry, f.Dry?.Pounds)],
         BatchDumped f => [Of(SeedLimits.BatchDry, f.Dry?.Pounds)],
         TrailerSeen f => [Of(SeasonLimits.Soaked, f.Weighed?.Pounds)],
+        WaterCurtailed f => [Of(LandLimits.Left, f.Left?.CubicFeetPerSecond)],
         SeedLeft f => [Of(SeasonLimits.Left, f.Left.Pounds)],
         FieldSown f => [Of(SeasonLimits.Part, f.Land?.Acres), Of(SeedLimits.BatchDry, f.Dry?.Pounds), Of(SeasonLimits.Loads, f.Loads)],
         LoadGone f => [Of(SeasonLimits.LoadNumber, f.Number), Of(SeasonLimits.Load, f.Soaked?.Pounds)],
@@ -78,6 +82,12 @@ public static class MarkChecks
 
     private static void CheckAgainst(MarkFact fact, SeasonState ground, ImmutableArray<Problem>.Builder problems)
     {
+        if (fact is WaterCurtailed { Left: { } left } told)
+        {
+            var held = ground.Farm.Sources.FirstOrDefault(s => string.Equals(s.Code, told.Source, StringComparison.OrdinalIgnoreCase));
+            problems.AddRange(LandChecks.Check(new Curtailment(told.From) { Until = told.Until, Flow = left }, held, key => "fact." + key));
+        }
+
         var field = fact.AboutField is { } code ? ground.Farm.Fields.FirstOrDefault(f => string.Equals(f.Code, code, StringComparison.OrdinalIgnoreCase)) : null;
         if (field is null && fact.AboutField is { } strange)
             problems.Add(SeasonProblems.UnknownField.At("fact.field", ("value", strange), ("nearest", Meant(strange, ground.Farm.Fields.SelectMany(f => new[] { f.Code, f.Name })))));

@@ -5,7 +5,7 @@ namespace Watersown.Seed;
 /// <summary>The calculations about seed that can be asked for by name.</summary>
 public static class SeedReckonings
 {
-    public static ImmutableArray<Reckoning> All { get; } = [WetWeight];
+    public static ImmutableArray<Reckoning> All { get; } = [WetWeight, BridgeWeight.Reckoning];
 
     private static Reckoning WetWeight => new(
         "wet-weight",

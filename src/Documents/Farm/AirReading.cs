@@ -7,8 +7,11 @@ namespace Watersown.Documents.Farms;
 /// <summary>The aeroplane, its slots, and the weather.</summary>
 internal static class AirReading
 {
-    public static Aeroplane Aeroplane(JsonFacts facts)
+    public static Aeroplane Aeroplane(JsonFacts facts, int index, PartReader reader)
     {
+        var tested = facts.Thing("tested") is { } test ? TrayTestForm.Read(test) : null;
+        if (tested is null && facts.Thing("tested") is { } unworkable)
+            reader.Problems.Add(FarmProblems.TestUnworkable.At(Place.Of("aeroplanes", index, facts.Text("name") ?? string.Empty, "tested.passes_g"), ("value", Wording.Say.Number(unworkable.Entries("passes_g").Count()))));
         var usual = new Aeroplane(facts.Text("name") ?? string.Empty);
         return usual with
         {
@@ -24,6 +27,7 @@ internal static class AirReading
             GroundAndAir = facts.Seconds(FlightLimits.GroundAndAir) ?? usual.GroundAndAir,
             WindLimit = Speed(facts, FlightLimits.WindLimit) ?? usual.WindLimit,
             GustLimit = Speed(facts, FlightLimits.GustLimit) ?? usual.GustLimit,
+            Tested = tested,
         };
     }
 

@@ -52,5 +52,6 @@ internal static class AirWriting
         pen.Number("ground_and_air_s", plane.GroundAndAir.TotalSeconds);
         pen.Number("wind_limit_mph", plane.WindLimit.MilesPerHour);
         pen.Number("gust_limit_mph", plane.GustLimit.MilesPerHour);
+        if (plane.Tested is { } tested) pen.Thing("tested", () => TrayTestForm.Write(pen, tested));
     }
 }

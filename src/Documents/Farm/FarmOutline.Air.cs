@@ -21,6 +21,7 @@ public static partial class FarmOutline
         OutlineKey.Of(FlightLimits.GroundAndAir, "taxi, take-off and landing of one load"),
         OutlineKey.Of(FlightLimits.WindLimit, "the pilot's own limit of steady wind"),
         OutlineKey.Of(FlightLimits.GustLimit, "the pilot's own limit of gusts"),
+        new("tested", new Outline.Thing("tested", TrayTestForm.Keys), "the last test of how it spreads"),
     ]);
 
     private static Outline.Thing Hours => new("hours",

@@ -33,6 +33,8 @@ public static partial class FarmOutline
         OutlineKey.Of(ScheduleLimits.Seed, "dry seed, bought"),
         OutlineKey.Of(ScheduleLimits.SoakAndHaul, "soaking and hauling"),
         OutlineKey.Of(ScheduleLimits.FlyingHour, "flying"),
+        OutlineKey.Of(ScheduleLimits.FlyingAcre, "flying an acre, where it is billed so; in the strip sum only"),
+        OutlineKey.Of(ScheduleLimits.FlyingWetPound, "flying a pound as loaded, where it is billed so; in the strip sum only"),
         OutlineKey.Of(ScheduleLimits.Unsown, "an acre not sown within the plan's days"),
     ]);
 

@@ -30,4 +30,8 @@ public static class FarmProblems
     public static ProblemKind NoBoundaryOfField { get; } = new("FARM-007", ProblemWeight.Warn,
         "no boundary was found for {value}. Add them to the file, or go on without.",
         "no se encontró lindero para {value}. Agréguelos al archivo, o siga sin ellos.");
+
+    public static ProblemKind TestUnworkable { get; } = new("FARM-008", ProblemWeight.Warn,
+        "the {value} rows of trays cannot be worked, and the test was left out. Give as many trays in every row, three at least, with something caught in each row.",
+        "las {value} filas de charolas no se pueden calcular, y la prueba se dejó fuera. Dé igual número de charolas en cada fila, al menos tres, con algo en cada fila.");
 }

@@ -52,7 +52,7 @@ public static class FarmReading
     {
         var now = context.Now is { } asked ? reader.Clock.Local(asked) : reader.Moment(facts, "now", "now") ?? reader.Clock.Local(context.Clock);
         var codes = FieldReading.Codes(facts);
-        var farm = GroundReading.Farm(facts, codes, now);
+        var farm = GroundReading.Farm(facts, codes, now, reader);
         farm = BoundaryJoining.Apply(farm, facts.Text("boundaries"), context, reader);
         var hours = facts.Thing("flying_hours");
         var bare = new SeasonState
@@ -71,7 +71,7 @@ public static class FarmReading
             Batches = [.. facts.Entries("batches").Select((b, i) => SeedReading.Batch(b, i, reader))],
             SoakPlace = facts.Thing("soak_place") is { } place ? SeedReading.Place(place) : null,
             WetFactor = facts.Number(SeedLimits.WetFactor) ?? bare.WetFactor,
-            Aeroplanes = [.. facts.Entries("aeroplanes").Select(AirReading.Aeroplane)],
+            Aeroplanes = [.. facts.Entries("aeroplanes").Select((p, i) => AirReading.Aeroplane(p, i, reader))],
             UsualFrom = hours?.Hour("from") ?? bare.UsualFrom,
             UsualUntil = hours?.Hour("until") ?? bare.UsualUntil,
             Slots = [.. facts.Entries("slots").Select(AirReading.Slot)],
@@ -79,6 +79,7 @@ public static class FarmReading
             Warmth = [.. facts.Entries("warmth").Select(AirReading.Warmth).OrderBy(w => w.Day)],
             Tractors = [.. facts.Entries("tractors").Select(WorkReading.Tractors)],
             Crew = facts.Thing("crew") is { } crew ? WorkReading.Crew(crew) : bare.Crew,
+            Anchoring = facts.Days(SeedLimits.Anchoring) is { Ticks: > 0 } loose ? loose : null,
             Evaporation = facts.Number(WeatherLimits.Evaporation) is { } lost ? DepthRate.FromInchesPerDay(lost) : bare.Evaporation,
             Prices = facts.Thing("prices") is { } prices ? WorkReading.Prices(prices) : bare.Prices,
             Pins = [.. facts.Entries("pins").Select((p, i) => WorkReading.Pin(p, i, reader))],

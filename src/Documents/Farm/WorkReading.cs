@@ -40,6 +40,8 @@ internal static class WorkReading
             Seed = Money(facts, ScheduleLimits.Seed) ?? usual.Seed,
             SoakAndHaul = Money(facts, ScheduleLimits.SoakAndHaul) ?? usual.SoakAndHaul,
             FlyingHour = Money(facts, ScheduleLimits.FlyingHour) ?? usual.FlyingHour,
+            FlyingAcre = Money(facts, ScheduleLimits.FlyingAcre),
+            FlyingWetPound = Money(facts, ScheduleLimits.FlyingWetPound),
             Unsown = Money(facts, ScheduleLimits.Unsown) ?? usual.Unsown,
         };
     }

@@ -51,6 +51,8 @@ internal static class WorkWriting
         Money("seed_usd_dry_lb", prices.Seed);
         Money("soak_and_haul_usd_dry_lb", prices.SoakAndHaul);
         Money("flying_usd_h", prices.FlyingHour);
+        pen.Number("flying_usd_ac", (double?)prices.FlyingAcre?.Amount);
+        pen.Number("flying_usd_wet_lb", (double?)prices.FlyingWetPound?.Amount);
         Money("unsown_usd_ac", prices.Unsown);
     }
 }

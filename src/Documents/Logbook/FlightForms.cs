@@ -50,6 +50,14 @@ internal static class FlightForms
                 pen.Text("aeroplane", f.Aeroplane);
             },
             f => new SlotGiven(f.Day("day")!.Value, f.Hour("from")!.Value, f.Hour("until")!.Value) { Aeroplane = f.Text("aeroplane") }),
+        Of<PatternTested>("pattern-test",
+            [.. Farms.TrayTestForm.Keys, May("aeroplane", Text, "which aeroplane; the farm's only one where not given")],
+            (pen, f) =>
+            {
+                Farms.TrayTestForm.Write(pen, f.ToTest());
+                pen.Text("aeroplane", f.Aeroplane);
+            },
+            f => PatternTested.Of(Farms.TrayTestForm.All(f) with { Aeroplane = f.Text("aeroplane") })),
         Of<StoodDown>("stood-down",
             [Day, Need("who", Text, "who called it off"), Need("why", new Outline.Word(MarkWords.StandDowns.All), "why"), May("field", Text, "field code, where only its flight is off")],
             (pen, f) =>

@@ -1,5 +1,6 @@
 using CsCheck;
 using Watersown.Flight;
+using Watersown.Flight.Patterns;
 using Watersown.Land;
 using Watersown.Schedule;
 using Watersown.Seed;
@@ -43,6 +44,7 @@ internal static class AnyState
             Warmth = [.. dice.Several(3, i => new DayWarmth(new DateOnly(2026, 5, 8 + i), Temperature.FromFahrenheit(dice.Figure(70, 100)), Temperature.FromFahrenheit(dice.Figure(30, 60))))],
             Tractors = [.. dice.Several(3, i => new TractorGroup($"group {i}", [GroundWork.Chisel, (GroundWork)dice.Whole(5)], dice.Whole(4), AreaRate.FromAcresPerHour(dice.Figure(4, 20))))],
             Crew = new Crew { Drivers = dice.Maybe(3), Irrigators = dice.Maybe(2), FieldsPerIrrigator = 1 + dice.Whole(5), WorkFrom = new TimeOnly(5, dice.Whole(60)), WorkUntil = new TimeOnly(17, 30) },
+            Anchoring = dice.MaybeValue(() => TimeSpan.FromDays(1 + dice.Whole(9))),
             Evaporation = DepthRate.FromInchesPerDay(dice.Figure(0.1, 0.4)),
             Prices = Prices(dice),
             Pins = [.. dice.Several(2, i => new Pin(codes[0], "sow", now.AddDays(i)) { Told = dice.Maybe("Bly") })],
@@ -122,6 +124,18 @@ internal static class AnyState
         GroundAndAir = TimeSpan.FromSeconds(60.5 + dice.Whole(90)),
         WindLimit = Speed.FromMilesPerHour(dice.Figure(5, 15)),
         GustLimit = Speed.FromMilesPerHour(dice.Figure(10, 25)),
+        Tested = dice.Maybe(() => new TrayTest
+        {
+            Day = new DateOnly(2026, 4, 28),
+            Passes = [.. Enumerable.Range(0, 1 + dice.Whole(3)).Select(_ => Enumerable.Range(0, 5).Select(i => SoakedSeed.FromKilograms((1 + dice.Whole(90)) / 10_000.0)).ToImmutableArray())],
+            Spacing = Length.FromMeters(1),
+            Tray = Area.FromSquareMeters(0.25),
+            Offset = Length.FromMeters(dice.All ? 0.5 : 0),
+            Seed = dice.Maybe("E-1 soaked"),
+            Speed = dice.MaybeValue(() => Speed.FromMilesPerHour(120)),
+            Gate = dice.MaybeValue(() => MassFlow.FromPoundsPerMinute(2000)),
+            ThousandGrains = dice.MaybeValue(() => SoakedSeed.FromKilograms(0.030)),
+        }),
     };
 
     private static Wind Wind(Dice dice, int index) => new(now.AddHours(index), Speed.FromMilesPerHour(dice.Figure(0, 20)), Speed.FromMilesPerHour(dice.Figure(20, 40)))
@@ -141,6 +155,8 @@ internal static class AnyState
         Seed = dice.Dollars(1),
         SoakAndHaul = dice.Dollars(1),
         FlyingHour = dice.Dollars(2000),
+        FlyingAcre = dice.MaybeValue(() => dice.Dollars(20)),
+        FlyingWetPound = dice.MaybeValue(() => dice.Dollars(1)),
         Unsown = dice.Dollars(900),
     };
 }

@@ -82,6 +82,12 @@ public sealed record SheetSet(DateOnly Day, ImmutableArray<SheetPage> Pages, Imm
             {
                 foreach (var language in For(CrewRole.Pilot, CrewRole.Loader)) yield return FlightPage.Of(plan, flight, language);
             }
+
+            foreach (var plane in plan.State.Aeroplanes.Where(_ => choice.Field is null))
+            {
+                if (plane.Tested is not { } test) continue;
+                foreach (var language in For(CrewRole.Pilot)) yield return PatternPage.Of(plan, plane, test, language);
+            }
         }
 
         if (choice.Field is not null) yield break;

@@ -1,0 +1,47 @@
+namespace Watersown.Wording;
+
+public sealed partial record StripWords
+{
+    public static StripWords English { get; } = new()
+    {
+        Title = "The morning at the strip",
+        Lead = "All the fields of a morning, one sum: the low figure is every time scattered at random, the high one like clockwork; the truth lies between.",
+        Nothing = "The plan flies nothing on the coming mornings.",
+        Day = "Morning",
+        Aeroplanes = "Aeroplanes: {n}",
+        Loaders = "Loaders: {n}",
+        AeroplanesKey = "Aeroplanes",
+        LoadersKey = "Loaders",
+        Alike = "Aeroplanes are reckoned as alike: {name}, {load} a load, swath {swath}.",
+        Sum = "Fields {fields}: {land}, {wet} wet, loads {loads}",
+        Hours = "Hours",
+        Band = "{least} to {most}",
+        Slot = "of {offered} in the slot",
+        SlotOver = "OVER the slot by {over} at worst",
+        LoadsHour = "Loads an hour",
+        LandHour = "Land an hour",
+        Busy = "Loader works",
+        BusyNote = "an aeroplane waits {wait} for it, at random",
+        ByHour = "Cost by the hour",
+        ByLand = "Cost by acre and pound",
+        NoPrice = "Cost by acre and pound: no price told (flying_usd_ac, flying_usd_wet_lb of the farm document)",
+        Changes = "One thing changed, all else as it is",
+        What = "What",
+        Loads = "Loads",
+        Saves = "Hours less",
+        MoreAeroplane = "one more aeroplane",
+        MoreLoader = "one more loader",
+        MorePounds = "{n} more in a load",
+        MoreSwath = "{n} more of swath",
+        OverTop = "OVER the most the pilot named",
+        TopUnknown = "the pilot named no top: ask",
+        SwathTest = "only if a pattern test bears it out",
+        NoGain = "nothing",
+        Shared = "Loads two fields can share",
+        SharedLine = "{first} and {second}: {together} loads of {each} wet in place of {apart}. On the shared one {onFirst} for {first}, {onSecond} for {second}; saves about {saved}.",
+        SharedRule = "Only fields side by side, of one variety, lot and batch, at one rate. Count each field's pounds for itself.",
+        SharedNone = "None this morning: no two fields side by side of the same seed and rate whose remainders fit one load.",
+        Open = "Strip sum",
+        Haste = "Never press a pilot or a loader for time.",
+    };
+}

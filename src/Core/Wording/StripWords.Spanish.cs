@@ -1,0 +1,47 @@
+namespace Watersown.Wording;
+
+public sealed partial record StripWords
+{
+    public static StripWords Spanish { get; } = new()
+    {
+        Title = "La mañana en la pista",
+        Lead = "Todos los campos de una mañana, una suma: la cifra baja es con los tiempos al azar, la alta como reloj; la verdad está en medio.",
+        Nothing = "El plan no vuela nada en las próximas mañanas.",
+        Day = "Mañana",
+        Aeroplanes = "Aviones: {n}",
+        Loaders = "Cargadores: {n}",
+        AeroplanesKey = "Aviones",
+        LoadersKey = "Cargadores",
+        Alike = "Los aviones se cuentan como iguales: {name}, {load} por carga, pasada de {swath}.",
+        Sum = "Campos {fields}: {land}, {wet} en mojado, cargas {loads}",
+        Hours = "Horas",
+        Band = "{least} a {most}",
+        Slot = "de {offered} del turno",
+        SlotOver = "PASA del turno por {over} en el peor caso",
+        LoadsHour = "Cargas por hora",
+        LandHour = "Superficie por hora",
+        Busy = "El cargador trabaja",
+        BusyNote = "un avión lo espera {wait}, al azar",
+        ByHour = "Costo por hora",
+        ByLand = "Costo por acre y libra",
+        NoPrice = "Costo por acre y libra: sin precio (flying_usd_ac, flying_usd_wet_lb del documento de la finca)",
+        Changes = "Un cambio, lo demás igual",
+        What = "Qué",
+        Loads = "Cargas",
+        Saves = "Horas menos",
+        MoreAeroplane = "un avión más",
+        MoreLoader = "un cargador más",
+        MorePounds = "{n} más por carga",
+        MoreSwath = "{n} más de pasada",
+        OverTop = "PASA lo máximo que dijo el piloto",
+        TopUnknown = "el piloto no dijo máximo: pregunte",
+        SwathTest = "sólo si una prueba de distribución lo respalda",
+        NoGain = "nada",
+        Shared = "Cargas que dos campos pueden compartir",
+        SharedLine = "{first} y {second}: {together} cargas de {each} en mojado en vez de {apart}. En la compartida {onFirst} para {first}, {onSecond} para {second}; ahorra unos {saved}.",
+        SharedRule = "Sólo campos vecinos, de una variedad, lote y remojo, a una dosis. Cuente las libras de cada campo por separado.",
+        SharedNone = "Ninguna esta mañana: no hay dos campos vecinos de la misma semilla y dosis cuyos restos quepan en una carga.",
+        Open = "Suma de la pista",
+        Haste = "Nunca apure a un piloto ni a un cargador.",
+    };
+}
