@@ -12,11 +12,13 @@ public static partial class FlightReckonings
             GroundSpeed("airspeed in the turn"),
             new("bank_deg", KeyKind.Number, "°", "bank that was described") { Least = 0, AboveLeast = true, Most = 80 },
             SwathFeet with { Optional = true },
+            new("turn_out_deg", KeyKind.Number, "°", "how far a turn out and back is described to turn out; asked with a swath") { Least = 0, AboveLeast = true, Most = 80, Optional = true },
         ],
         [
             Result("radius_m", "m", "radius"), Result("radius_ft", "ft", "radius"), Result("half_circle_s", "s", "half a circle in still air"), Result("load_factor", string.Empty, "weight felt over weight"),
             Result("next_pass_m", "m", "way flown to the next pass, all at that radius; none without a swath"), Result("next_pass_s", "s", "time for it in still air; none without a swath"),
             Result("racetrack_offset_passes", string.Empty, "passes to skip so that a plain half circle will do; none without a swath"),
+            Result("out_and_back_m", "m", "way flown to the next pass by turning out and back round; none without both or where the arcs do not reach"), Result("out_and_back_s", "s", "time for it in still air; none likewise"),
         ],
         Sources.AviationFormulary.At("turn performance"),
         "speed_mph=120 bank_deg=45 swath_ft=59.055",
@@ -66,10 +68,19 @@ public static partial class FlightReckonings
                 .Step("k", "passes to skip for a plain half circle", offset!.Value, string.Empty, "2 R / S, rounded up", Sources.TurnGeometry);
         }
 
+        Length? outAndBack = swath is { } wide && given.NumberOrNone("turn_out_deg") is { } lean && wide.Meters <= 2 * radius.Meters * Math.Cos(lean * Math.PI / 180) ? Turns.OutAndBack(radius, wide, lean) : null;
+        if (outAndBack is { } round)
+        {
+            working = working
+                .Given("θ", "turned out", given.Number("turn_out_deg"), "°", "typed")
+                .Step("p", "way to the next pass, out and back round", round.Meters, "m", "d = (2 R cos θ − S) / sin θ; R (π + 2 θ) + d + 2 R sin θ + d cos θ", Sources.TurnGeometry);
+        }
+
         return Outcome<Reckoned>.Of(new Reckoned(
             [
                 ("radius_m", radius.Meters), ("radius_ft", radius.Feet), ("half_circle_s", half.TotalSeconds), ("load_factor", Turns.LoadFactor(bank)),
                 ("next_pass_m", Datum.Of(way?.Meters)), ("next_pass_s", Datum.Of(way is { } w ? (w / speed).TotalSeconds : null)), ("racetrack_offset_passes", Datum.Of(offset)),
+                ("out_and_back_m", Datum.Of(outAndBack?.Meters)), ("out_and_back_s", Datum.Of(outAndBack is { } o ? (o / speed).TotalSeconds : null)),
             ],
             working)
         {

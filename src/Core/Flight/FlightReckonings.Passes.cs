@@ -36,26 +36,14 @@ public static partial class FlightReckonings
 
     private static Outcome<Reckoned> ReckonPasses(ReckoningInput given, Boundary boundary)
     {
-        if (Reach(boundary) is var reach && reach > WidestField)
-        {
-            return Outcome<Reckoned>.Refuse(ReckonProblems.Impossible.At("boundary",
-                ("value", "a boundary that reaches over " + Wording.Say.Figure(reach) + " degrees"),
-                ("limit", "a field lies within " + Wording.Say.Figure(WidestField) + " degree of latitude and longitude"),
-                ("remedy", "Look for a corner that is far from the others.")));
-        }
+        if (TooFar(boundary) is { } far) return Outcome<Reckoned>.Refuse(far);
 
         var swath = SwathOf(given);
         Bearing? asked = given.NumberOrNone("heading_deg") is { } degrees ? Bearing.FromDegrees(degrees) : null;
         var field = FarmPlane.Over(boundary).ToPlane(boundary);
         var outline = Passes.OutlineOf(field);
         var width = asked is { } heading ? outline.Across(heading) : outline.Narrowest().Width;
-        if (Passes.Count(width, swath) > Passes.Most)
-        {
-            return Outcome<Reckoned>.Refuse(ReckonProblems.Impossible.At("swath_ft",
-                ("value", Wording.Say.Figure(swath.Feet) + " ft"),
-                ("limit", "the field is " + Wording.Say.Figure(width.Feet) + " ft across and would take more than " + Wording.Say.Number(Passes.Most) + " passes"),
-                ("remedy", "Check the swath and that the boundary is one field.")));
-        }
+        if (TooMany(width, swath) is { } many) return Outcome<Reckoned>.Refuse(many);
 
         var plan = Passes.Lay(field, swath, asked);
         var area = GeodesicArea.Of(boundary);
@@ -79,6 +67,20 @@ public static partial class FlightReckonings
             working)
         { Cautions = PassCautions(boundary, area / outline.Area) });
     }
+
+    private static Problem? TooFar(Boundary boundary) => Reach(boundary) is var reach && reach > WidestField
+        ? ReckonProblems.Impossible.At("boundary",
+            ("value", "a boundary that reaches over " + Wording.Say.Figure(reach) + " degrees"),
+            ("limit", "a field lies within " + Wording.Say.Figure(WidestField) + " degree of latitude and longitude"),
+            ("remedy", "Look for a corner that is far from the others."))
+        : null;
+
+    private static Problem? TooMany(Length width, Length swath) => Passes.Count(width, swath) > Passes.Most
+        ? ReckonProblems.Impossible.At("swath_ft",
+            ("value", Wording.Say.Figure(swath.Feet) + " ft"),
+            ("limit", "the field is " + Wording.Say.Figure(width.Feet) + " ft across and would take more than " + Wording.Say.Number(Passes.Most) + " passes"),
+            ("remedy", "Check the swath and that the boundary is one field."))
+        : null;
 
     // Degrees from one end of the boundary to the other, north-south or east-west, the larger.
     private static double Reach(Boundary boundary)

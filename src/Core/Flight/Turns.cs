@@ -37,6 +37,27 @@ public static class Turns
         return Length.FromMeters(s >= 2 * r ? (Math.PI * r) + s - (2 * r) : r * ((3 * Math.PI) - (4 * Math.Asin(((2 * r) + s) / (4 * r)))));
     }
 
+    /// <summary>
+    /// Way flown from the end of one pass to the start of the next by a turn out to one side and back round to the other: two
+    /// arcs of one radius, the straight between them, and the run back to the edge.
+    /// </summary>
+    /// <param name="radius">Of both arcs; above zero.</param>
+    /// <param name="spacing">To the next pass, less than the arcs are apart.</param>
+    /// <param name="outDegrees">How far the first arc turns out: above 0, below 90.</param>
+    [Source(nameof(Sources.TurnGeometry), "d = (2 R cos θ − S) / sin θ; R (π + 2 θ) + d + 2 R sin θ + d cos θ")]
+    public static Length OutAndBack(Length radius, Length spacing, [PlainNumber("degrees turned out")] double outDegrees)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(radius.Meters, 0, nameof(radius));
+        ArgumentOutOfRangeException.ThrowIfLessThan(spacing.Meters, 0, nameof(spacing));
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(outDegrees, 0);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(outDegrees, 90);
+        double r = radius.Meters, lean = outDegrees * Math.PI / 180;
+        var (sin, cos) = Math.SinCos(lean);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(spacing.Meters, 2 * r * cos, nameof(spacing));
+        var straight = ((2 * r * cos) - spacing.Meters) / sin;
+        return Length.FromMeters((r * (Math.PI + (2 * lean))) + straight + (2 * r * sin) + (straight * cos));
+    }
+
     /// <summary>Passes to skip so that a plain half circle reaches the next one flown (a racetrack).</summary>
     [Source(nameof(Sources.TurnGeometry), "next whole number of 2 R / S")]
     [return: PlainNumber("passes")]

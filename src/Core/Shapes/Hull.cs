@@ -29,6 +29,22 @@ public sealed class Hull
         }
     }
 
+    /// <summary>From corner to corner, the two farthest apart.</summary>
+    [Source(nameof(Sources.Definition))]
+    public Length Longest
+    {
+        get
+        {
+            var longest = 0.0;
+            foreach (var a in corners)
+            {
+                foreach (var b in corners) longest = Math.Max(longest, Turn.Hypot(a.East - b.East, a.North - b.North));
+            }
+
+            return Length.FromMeters(longest);
+        }
+    }
+
     /// <summary>The outline of points; at least three that do not lie on one line.</summary>
     /// <exception cref="ArgumentException">All points lie on one line.</exception>
     [Source(nameof(Sources.Definition), "monotone chains, left to right and back")]

@@ -52,4 +52,15 @@ public sealed class TurnsReference
         Assert.Equal(Math.PI * 300, Turns.ToNextPass(radius, Length.FromMeters(600)).Meters, 1e-9);
         Assert.Equal((Math.PI * 300) + 100, Turns.ToNextPass(radius, Length.FromMeters(700)).Meters, 1e-9);
     }
+
+    // Derived: out 45°, back 225° and home, to a pass 18 m off; meters and seconds at 120 mph.
+    [Theory]
+    [InlineData(45, 2756, 51.4)]
+    [InlineData(60, 1573, 29.3)]
+    public void A_turn_out_and_back_round(double bank, double meters, double seconds)
+    {
+        var answer = Ask.For("turn", ("speed_mph", 120), ("bank_deg", bank), ("swath_ft", 18 / 0.3048), ("turn_out_deg", 45));
+        Assert.Equal(meters, answer.Number("out_and_back_m"), 1.0);
+        Assert.Equal(seconds, answer.Number("out_and_back_s"), 0.1);
+    }
 }

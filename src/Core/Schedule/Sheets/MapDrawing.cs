@@ -99,6 +99,7 @@ internal sealed class MapDrawing
     {
         foreach (var hazard in map.Hazards)
         {
+            if (hazard.Within is { } within) items.Add(new DrawingItem.Path(frame.Cut([MapGeometry.Disc(hazard.Points[0], within)])) { Closed = true, Stroke = 1, Dashed = true });
             var lines = frame.CutLine(hazard.Points);
             if (!lines.IsEmpty) items.Add(new DrawingItem.Path(lines) { Stroke = 2.2, Dashed = true });
             var nearest = frame.Place(MapGeometry.Nearest(hazard.Points));
@@ -173,7 +174,7 @@ internal sealed class MapDrawing
         items.Add(new DrawingItem.Label(words, new PaperPoint(end + 6, y + 4), 11));
     }
 
-    private static DrawingItem.Path Arrow(PaperPoint from, PaperPoint tip, double size)
+    internal static DrawingItem.Path Arrow(PaperPoint from, PaperPoint tip, double size)
     {
         double x = tip.X - from.X, y = tip.Y - from.Y, length = Math.Max(1e-9, double.Hypot(x, y));
         (x, y) = (x / length * size, y / length * size);

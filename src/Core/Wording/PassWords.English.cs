@@ -1,0 +1,56 @@
+namespace Watersown.Wording;
+
+public sealed partial record PassWords
+{
+    public static PassWords English { get; } = new()
+    {
+        Title = "Passes of {field}",
+        Open = "Passes and headings",
+        Lead = "A figure to plan and talk with, not a line to fly.",
+        NoPlace = "Neither an edge nor a middle is known for this field: there is nothing to lay out.",
+        NothingLeft = "The ground round what is known to stand there takes all of this field.",
+        CellSaid = "{n} passes, {a} and {b}.",
+        Heading = "Heading",
+        HeadingBoth = "{a} and {b}, true",
+        Passes = "Passes",
+        SpacingOf = "{spacing} apart, evened out",
+        Flight = "Passes and turns",
+        Loads = "Loads",
+        Ferry = "ferry {min} min",
+        Job = "The whole job",
+        Unsown = "Not sown",
+        UnsownRound = "round what the farm told",
+        Bound = "No straight passes of this swath take less than {min} min; this is {gap} above. Fewest passes: {n}.",
+        BoundLoose = "The field has a bay or a hole, so less is known of how few passes could do, and not all of that gap is waste.",
+        RunCosts = "The run the farm wishes takes {min} min more than the quickest.",
+        RunIsQuickest = "No other heading is quicker.",
+        WiresAlong = "{n} of the passes go along wires, over ground that climbing passes leave.",
+        NoClimb = "A wire is near. The run left unsown while climbing before it is not in this: ask the pilot.",
+        Ways = "What another way would change",
+        Way = "Way",
+        Change = "Change",
+        AsWished = "Run the farm wishes",
+        AsQuickest = "As laid out, quickest",
+        Tried = "Heading you asked",
+        Quickest = "Quickest",
+        Square = "Square to it",
+        WiderSwath = "1 ft more swath",
+        LargerLoad = "{wet} {unit} wet a load",
+        Racetrack = "Racetrack order",
+        RacetrackNote = "A racetrack's turns are reckoned from the turn that was timed, taken as a bulb of one radius: an estimate, and the watch beats it. Its two halves meet in one seam where neighbors are flown opposite ways.",
+        Try = "Try another heading",
+        TryKey = "Heading from true north",
+        Cautions = "Before anybody flies by this",
+        CautionLines =
+        [
+            "An estimate for planning. The pilot in command decides, and may refuse any pass, load or strip.",
+            "Wires, poles, towers and new work may be missing here, and known ones kill too. Walk or drive the field and tell the pilot by day, before each field.",
+            "The rate is as good as the weighed, soaked sample and the gate set by it. Check what went out against the loads.",
+            "The swath comes from a test of that aeroplane, that spreader and that seed. It is no other's.",
+            "Distances kept from wires, towers and people are common practice and yours to change. They permit nothing.",
+            "Aeroplane, strip, heat and pilot set the load, not this page.",
+            "Keep people and traffic away from field ends and from under passes; nobody goes near a running aeroplane.",
+            "Do not hurry anybody. Soaked seed can be lost; a pilot cannot.",
+        ],
+    };
+}

@@ -1,0 +1,56 @@
+namespace Watersown.Wording;
+
+public sealed partial record PassWords
+{
+    public static PassWords Spanish { get; } = new()
+    {
+        Title = "Pasadas de {field}",
+        Open = "Pasadas y rumbos",
+        Lead = "Una cifra para planear y hablar, no una línea para volar.",
+        NoPlace = "No se conoce ni el borde ni el centro de este lote: no hay nada que trazar.",
+        NothingLeft = "El terreno alrededor de lo que se sabe que hay allí ocupa todo el lote.",
+        CellSaid = "{n} pasadas, {a} y {b}.",
+        Heading = "Rumbo",
+        HeadingBoth = "{a} y {b}, verdadero",
+        Passes = "Pasadas",
+        SpacingOf = "cada {spacing}, repartidas",
+        Flight = "Pasadas y virajes",
+        Loads = "Cargas",
+        Ferry = "traslado {min} min",
+        Job = "Todo el trabajo",
+        Unsown = "Sin sembrar",
+        UnsownRound = "alrededor de lo que dijo la finca",
+        Bound = "Ninguna pasada recta con esta faja tarda menos de {min} min; esto es {gap} más. Pasadas mínimas: {n}.",
+        BoundLoose = "El lote tiene una entrada o un hueco: se sabe menos de cuántas pasadas bastarían, y no toda esa diferencia se pierde.",
+        RunCosts = "El rumbo que desea la finca tarda {min} min más que el más rápido.",
+        RunIsQuickest = "Ningún otro rumbo es más rápido.",
+        WiresAlong = "{n} de las pasadas van a lo largo de cables, sobre lo que dejan las pasadas que suben.",
+        NoClimb = "Hay un cable cerca. Lo que queda sin sembrar al subir antes de él no está contado: pregunte al piloto.",
+        Ways = "Qué cambiaría de otra manera",
+        Way = "Manera",
+        Change = "Cambio",
+        AsWished = "Rumbo que desea la finca",
+        AsQuickest = "Como está trazado, lo más rápido",
+        Tried = "Rumbo que usted pidió",
+        Quickest = "Lo más rápido",
+        Square = "A escuadra",
+        WiderSwath = "1 pie más de faja",
+        LargerLoad = "{wet} {unit} mojado por carga",
+        Racetrack = "En hipódromo",
+        RacetrackNote = "Los virajes en hipódromo se calculan del viraje medido, tomado como un bulbo de un solo radio: una estimación, y el reloj vale más. Sus dos mitades se juntan en una costura donde las pasadas vecinas van en sentidos opuestos.",
+        Try = "Probar otro rumbo",
+        TryKey = "Rumbo desde el norte verdadero",
+        Cautions = "Antes de que alguien vuele con esto",
+        CautionLines =
+        [
+            "Una estimación para planear. El piloto al mando decide y puede rechazar cualquier pasada, carga o pista.",
+            "Aquí pueden faltar cables, postes, torres y obras nuevas, y los conocidos también matan. Recorra el lote y avise al piloto de día, antes de cada lote.",
+            "La dosis vale lo que valen la muestra remojada y pesada y la compuerta ajustada con ella. Compare lo que salió con las cargas.",
+            "La faja viene de una prueba de ese avión, ese esparcidor y esa semilla. No es la de otro.",
+            "Las distancias a cables, torres y personas son práctica común y usted puede cambiarlas. No permiten nada.",
+            "El avión, la pista, el calor y el piloto fijan la carga, no esta página.",
+            "Mantenga a la gente y el tránsito lejos de las cabeceras y de debajo de las pasadas; nadie se acerca a un avión en marcha.",
+            "No apure a nadie. La semilla remojada se puede perder; un piloto no.",
+        ],
+    };
+}

@@ -1,0 +1,81 @@
+namespace Watersown.Wording;
+
+/// <summary>Words of the page that lays a field out in passes.</summary>
+public sealed partial record PassWords
+{
+    public required string Title { get; init; }
+
+    public required string Open { get; init; }
+
+    public required string Lead { get; init; }
+
+    public required string NoPlace { get; init; }
+
+    public required string NothingLeft { get; init; }
+
+    public required string CellSaid { get; init; }
+
+    public required string Heading { get; init; }
+
+    public required string HeadingBoth { get; init; }
+
+    public required string Passes { get; init; }
+
+    public required string SpacingOf { get; init; }
+
+    public required string Flight { get; init; }
+
+    public required string Loads { get; init; }
+
+    public required string Ferry { get; init; }
+
+    public required string Job { get; init; }
+
+    public required string Unsown { get; init; }
+
+    public required string UnsownRound { get; init; }
+
+    public required string Bound { get; init; }
+
+    public required string BoundLoose { get; init; }
+
+    public required string RunCosts { get; init; }
+
+    public required string RunIsQuickest { get; init; }
+
+    public required string WiresAlong { get; init; }
+
+    public required string NoClimb { get; init; }
+
+    public required string Ways { get; init; }
+
+    public required string Way { get; init; }
+
+    public required string Change { get; init; }
+
+    public required string AsWished { get; init; }
+
+    public required string AsQuickest { get; init; }
+
+    public required string Tried { get; init; }
+
+    public required string Quickest { get; init; }
+
+    public required string Square { get; init; }
+
+    public required string WiderSwath { get; init; }
+
+    public required string LargerLoad { get; init; }
+
+    public required string Racetrack { get; init; }
+
+    public required string RacetrackNote { get; init; }
+
+    public required string Try { get; init; }
+
+    public required string TryKey { get; init; }
+
+    public required string Cautions { get; init; }
+
+    public required ImmutableArray<string> CautionLines { get; init; }
+}
