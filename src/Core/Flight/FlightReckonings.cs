@@ -11,7 +11,8 @@ public static partial class FlightReckonings
     [
         LandCovered, GateOpening, WeighOut,
         EqualLoads, HopperLoad, FieldHours,
-        StraightPasses, WorkDone, Evenness, TurnRadius, AtTheLoader, SeedThrow,
+        StraightPasses, LaidField, WorkDone, Evenness, TurnRadius, AtTheLoader, HotStrip, SeedThrow,
+        Covered, Steering, ReceiverWords,
     ];
 
     private static ReckoningKey GroundSpeed(string meaning) =>

@@ -1,0 +1,7 @@
+using System.Runtime.Intrinsics;
+using Watersown.Bench;
+
+// dotnet run -c Release --project bench/Coverage
+// Needs libgdal (Debian: gdal-bin) for one of the baselines. Results are kept in bench/results/coverage.md with the machine named.
+Console.WriteLine($"lanes of 512 bits in hardware: {Vector512.IsHardwareAccelerated}; one thread");
+foreach (var flight in Flight.All) Counting.Measure(flight);
