@@ -6,6 +6,9 @@ public sealed record Edge(TextWriter Out, TextWriter Error, TextReader In, TimeP
     /// <summary>A person sits at the input, so waiting for it to end would look like a hang.</summary>
     public bool InIsTerminal { get; init; }
 
+    /// <summary>A person sees the error stream, so that progress may be shown there.</summary>
+    public bool ErrorIsTerminal { get; init; }
+
     /// <summary>The same input as bytes, for a text that may be in any encoding; where there is none the reader is used.</summary>
     public Stream? InBytes { get; init; }
 }

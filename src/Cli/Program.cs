@@ -8,4 +8,4 @@ using var bytes = Console.OpenStandardInput();
 using var given = new StreamReader(bytes, strict);
 using var error = new StreamWriter(Console.OpenStandardError(), plain) { AutoFlush = true };
 var output = new StreamWriter(Console.OpenStandardOutput(), plain); // flushed by the desk; disposing it twice would hide a broken pipe
-return await Desk.RunAsync(args, new Edge(output, error, given, TimeProvider.System) { InIsTerminal = !Console.IsInputRedirected, InBytes = bytes });
+return await Desk.RunAsync(args, new Edge(output, error, given, TimeProvider.System) { InIsTerminal = !Console.IsInputRedirected, ErrorIsTerminal = !Console.IsErrorRedirected, InBytes = bytes });

@@ -24,6 +24,9 @@ public static partial class Sources
     public static Source OverlapGeometry { get; } = new(nameof(OverlapGeometry),
         "one pass laid over its neighbors a swath apart; population standard deviation over mean", SourceStanding.Derived);
 
+    public static Source OhioB817 { get; } = new(nameof(OhioB817),
+        "Ohio State University, bulletin B-817: a swath of twice the distance at which the deposit is half of that in the middle", SourceStanding.Read);
+
     public static Source CountingStatistics { get; } = new(nameof(CountingStatistics),
         "a perfectly even random drop of N seeds a tray shows 100 / √N percent", SourceStanding.Derived);
 
@@ -45,6 +48,9 @@ public static partial class Sources
     public static Source AltimeterDefinition { get; } = new(nameof(AltimeterDefinition),
         "what an altimeter set to the local setting reads on the ground, by the standard atmosphere", SourceStanding.Derived);
 
+    public static Source MountainFlyingRules { get; } = new(nameof(MountainFlyingRules),
+        "mountain-flying rules of thumb: take-off distance with weight squared, and by density altitude", SourceStanding.Read);
+
     public static Source HumidAir { get; } = new(nameof(HumidAir),
         "virtual temperature T / (1 − 0.378 e / p) with e = 6.11 × 10^(7.5 Td / (237.7 + Td)) hPa", SourceStanding.FromMemory);
 
@@ -54,6 +60,36 @@ public static partial class Sources
     public static Source PaddyTerminalSpeed { get; } = new(nameof(PaddyTerminalSpeed),
         "CIGR Journal, Effect of awn on aerodynamic properties of paddy grains: 5.73 to 5.88 m/s, dry grain", SourceStanding.Read);
 
+    public static Source PublicObstacleFile { get; } = new(nameof(PublicObstacleFile),
+        "FAA Digital Obstacle File, public record: fixed-width layout as in open parsers, held against published records", SourceStanding.Read);
+
     public static Source WidthTheorem { get; } = new(nameof(WidthTheorem),
         "McGill University, computational-geometry notes, width of a convex polygon: one of the two closest parallel support lines lies along an edge", SourceStanding.Read);
+
+    public static Source CellCounting { get; } = new(nameof(CellCounting),
+        "square cells counted by their middles, swaths as quadrilaterals with shared borders; areas are out by at most half a cell along every edge", SourceStanding.Derived);
+
+    public static Source SteeringNoise { get; } = new(nameof(SteeringNoise),
+        "passes independently and normally off their lines: the mean gap at a seam is the standard deviation / √π, and so is the mean overlap", SourceStanding.Derived);
+
+    public static Source CircularErrors { get; } = new(nameof(CircularErrors),
+        "distance from the true place with equal, independent, normal errors on both axes; US National Research Council, 1995, prints CEP = 0.589 (σN + σE)", SourceStanding.Derived);
+
+    public static Source Bang1951 { get; } = new(nameof(Bang1951),
+        "Bang, A solution of the plank problem, Proceedings of the American Mathematical Society 2, 1951", SourceStanding.FromMemory);
+
+    public static Source ShortestPath { get; } = new(nameof(ShortestPath),
+        "shortest way through the breaks between passes, by dynamic programming", SourceStanding.Derived);
+
+    public static Source RacetrackSequence { get; } = new(nameof(RacetrackSequence),
+        "passes taken by turns from two halves of a field, so that each half is flown one way", SourceStanding.Derived);
+
+    public static Source TrackCleaning { get; } = new(nameof(TrackCleaning),
+        "dropping of positions that an aeroplane cannot have flown: times in order, speed and turn within limits", SourceStanding.CommonPractice);
+
+    public static Source TrackInterpolation { get; } = new(nameof(TrackInterpolation),
+        "Transactions of the ASABE 59(6):1609, 2016: nearest points overstate cross-track error by 8.2 % at 1.25 m/s against interpolation along the path", SourceStanding.Read);
+
+    public static Source SamplingError { get; } = new(nameof(SamplingError),
+        "a change between two samples lies anywhere between them: ground speed × step / 2 either way", SourceStanding.Derived);
 }

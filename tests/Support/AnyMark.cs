@@ -83,6 +83,7 @@ internal static class AnyMark
         Gen.Select(sources, flows, Maybe(words)).Select((s, f, h) => (MarkFact)new FlowSeen(s, f, h)),
         Gen.Select(sources, moments, flows, Gen.Enum<OrderState>(), Maybe(words), Gen.Bool).Select((s, m, f, o, n, v) => (MarkFact)new WaterOrdered(s, m, f, o) { OrderNumber = n, ByVoice = v }),
         Gen.Select(sources, Gen.Bool).Select((s, up) => (MarkFact)new SourceSwitched(s, up)),
+        Gen.Select(sources, moments, May(flows), Gen.Int[0, 90]).Select((s, m, f, h) => (MarkFact)new WaterCurtailed(s, m) { Left = f, Until = f is null || h == 0 ? null : m.AddHours(h) }),
         Gen.Select(Gen.Enum<FaultKind>(), Maybe(fields), Maybe(sources), May(checks), May(checks), Maybe(words)).Select((k, f, s, c, b, p) =>
             (MarkFact)new FaultFound(k) { Field = f, Source = s, Check = c, ToCheck = c + 1, Box = b, Photo = p, Width = c is null ? null : Length.FromFeet(c.Value) }),
         SomeId.Select(id => (MarkFact)new FaultMended(id)));
@@ -98,6 +99,8 @@ internal static class AnyMark
             Variety = v,
             Name = n,
         }),
+        Gen.Select(OneOf("hatchery pond", "prune orchard", "new pole"), Gen.Enum<HazardSighting>(), Maybe(fields), May(Gen.Enum<HazardKind>()), May(Gen.Int[15, 200]), Gen.Bool).Select((n, w, f, k, h, at) =>
+            (MarkFact)new HazardSeen(n, w) { Field = f, Kind = k, Height = h is { } feet ? Length.FromFeet(feet) : null, At = at ? new GeoPoint(39.01, -122.01) : null }),
         Gen.Select(fields, edges).Select((f, e) => (MarkFact)BoundaryDrawn.Of(f, e)),
         Gen.Select(fields, words, May(Gen.Int[5, 60]), Gen.Int[0, 60].Array[0, 9]).Select((f, z, a, r) => (MarkFact)new RingsCounted(f, z, a is { } acres ? Area.FromAcres(acres) : null, [.. r])),
         Gen.Select(fields, words, words).Select((f, w, s) => (MarkFact)new Scouted(f, w, s)),
@@ -123,8 +126,32 @@ internal static class AnyMark
             Resow = r,
         }),
         Gen.Select(fields, May(Gen.Int[1, 20]), Maybe(trailers), May(soaked)).Select((f, n, t, w) => (MarkFact)new LoadGone(f, n) { Trailer = t, Soaked = w }),
+        Gen.Select(fields, May(Gen.Int[1, 300]), May(soaked), Maybe(words)).Select((f, a, s, i) => (MarkFact)new FlightBilled(f) { Land = a is { } acres ? Area.FromAcres(acres) : null, Soaked = s, Invoice = i }),
+        Gen.Select(fields, Gen.Int[0, 100], Gen.Int[0, 20], May(bearings), Gen.Bool, edges).Select((f, k, n, h, t, e) => (MarkFact)new TrackLooked(f, Length.FromFeet(50), Area.FromAcres(100 + n))
+        {
+            Skip = Fraction.FromPercent(k / 2.0),
+            SkipError = Fraction.FromPercent(n / 4.0),
+            Overlap = Fraction.FromPercent(n),
+            OffField = Fraction.FromPercent(n),
+            Passes = n,
+            Heading = h,
+            Spacing = h is null ? null : Length.FromFeet(48),
+            GateTold = t,
+            Places = n < 10 ? [] : [new BarePlace(e.Parts[0].Outer[0], Area.FromAcres(0.5), h ?? Bearing.FromDegrees(90))],
+            Lines = t ? [[.. e.Parts[0].Outer]] : [],
+        }),
         Gen.Select(days, hours, hours, Maybe(words)).Select((d, f, u, a) => (MarkFact)new SlotGiven(d, f, u) { Aeroplane = a }),
         Gen.Select(days, words, Gen.Enum<StandDownReason>(), Maybe(fields)).Select((d, w, y, f) => (MarkFact)new StoodDown(d, w, y) { Field = f }),
+        Gen.Select(days, Gen.Int[0, 90].Array[3, 6].Array[1, 3], Maybe(words), May(winds), May(Gen.Int[20, 40]), Gen.Int[-4, 4]).Select((d, p, w, v, g, o) =>
+            (MarkFact)new PatternTested(d, [.. p.Select(row => (FactList<SoakedSeed>)[.. row.Select(t => SoakedSeed.FromKilograms(t / 10_000.0))])], Length.FromMeters(1), Area.FromSquareMeters(0.25))
+            {
+                Aeroplane = w is null ? null : "hired aeroplane",
+                Seed = w,
+                Offset = Length.FromMeters(o / 2.0),
+                Speed = v is { MilesPerHour: > 0 } ? v : null,
+                Gate = g is { } flow ? MassFlow.FromPoundsPerMinute(flow * 100) : null,
+                ThousandGrains = g is { } grams ? SoakedSeed.FromKilograms(grams / 1000.0) : null,
+            }),
         Gen.Select(winds, winds, May(bearings), Maybe(words)).Select((s, g, b, p) => (MarkFact)new WindSeen(s, g) { From = b, Place = p }),
         Gen.Select(moments, Gen.Select(moments, winds, winds, May(bearings)).Array[0, 4], Maybe(words)).Select((i, h, s) =>
             (MarkFact)new ForecastHeard(i, [.. h.Select(x => new ForecastHour(x.Item1, x.Item2, x.Item3) { From = x.Item4 })], s)),

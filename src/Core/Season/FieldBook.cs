@@ -36,6 +36,12 @@ public sealed record FieldBook(string Code)
     /// <summary>When somebody last looked for anything in it.</summary>
     public DateTimeOffset? ScoutedAt { get; init; }
 
+    /// <summary>The newest track held against it.</summary>
+    public (Mark Mark, TrackLooked Look)? Track { get; init; }
+
+    /// <summary>What the flying service last said that it flew.</summary>
+    public FlightBilled? Billed { get; init; }
+
     /// <summary>What its marks say of the water it takes; none where it has no flood, or nobody knows what water comes.</summary>
     public FieldLearning? Learning { get; init; }
 

@@ -20,6 +20,8 @@ internal sealed partial class FieldFold
     private DepthNote? depth;
     private SoakedSeed? left;
     private DateTimeOffset? scouted;
+    private (Mark Mark, TrackLooked Look)? track;
+    private FlightBilled? billed;
 
     public FieldFold(string code, SeasonState state, Field? land, FieldSeason? season, ImmutableArray<Doubt>.Builder doubts)
     {
@@ -56,6 +58,8 @@ internal sealed partial class FieldFold
         Left = left,
         Counts = [.. counts.Values.OrderBy(c => c.Count.Zone, StringComparer.Ordinal)],
         ScoutedAt = scouted,
+        Track = track,
+        Billed = billed,
     };
 
     /// <summary>A line that does not count still belongs to the story.</summary>
@@ -83,6 +87,8 @@ internal sealed partial class FieldFold
             case FieldCorrected or BoundaryDrawn: TakeGround(mark); break;
             case RingsCounted count: (counts[count.Zone], scouted) = ((mark, count), mark.Happened); break;
             case Scouted: scouted = mark.Happened; break;
+            case TrackLooked look: track = (mark, look); break;
+            case FlightBilled said: billed = said; break;
             default: break;
         }
     }

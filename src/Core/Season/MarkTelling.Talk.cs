@@ -23,6 +23,9 @@ public sealed partial class MarkTelling
             f.Trailer is { } trailer ? Fill(Words.OfTrailer, ("n", trailer)) : null, Wet(f.Soaked)),
         SlotGiven f => Joined(Fill(Words.Slot, ("day", tell.ShortDay(f.Day)), ("from", Hour(f.From)), ("until", Hour(f.Until))), f.Aeroplane),
         StoodDown f => Joined(Fill(Words.StoodDown, ("day", tell.ShortDay(f.Day)), ("why", StageNames.Of(f.Why, Words)), ("who", f.Who)), f.Field),
+        PatternTested f => Joined(Fill(tell.Words.Pattern.Mark, ("passes", Count(f.Passes.Count)), ("trays", Count(f.Passes.Count == 0 ? 0 : f.Passes[0].Count))), f.Aeroplane, f.Seed),
+        FlightBilled f => Joined(Words.Billed, f.Land is { } billed ? tell.Land(billed) : null, Wet(f.Soaked), f.Invoice),
+        TrackLooked f => Fill(Words.TrackLooked, ("skip", Wording.Say.Number(f.Skip.Percent, 1)), ("overlap", Wording.Say.Number(f.Overlap.Percent, 1)), ("n", Count(f.Passes))),
         WindSeen f => Joined(
             f.Gust > f.Sustained ? Fill(Words.Wind, ("steady", tell.Quick(f.Sustained)), ("gust", tell.Quick(f.Gust))) : Fill(Words.WindSteady, ("steady", tell.Quick(f.Sustained))),
             f.Place is { } place ? Fill(Words.At, ("place", place)) : null),

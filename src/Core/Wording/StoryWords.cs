@@ -33,6 +33,12 @@ public sealed partial record StoryWords
 
     public required string OrderEnded { get; init; }
 
+    public required string Curtailed { get; init; }
+
+    public required string CurtailedUntil { get; init; }
+
+    public required string CurtailedNoLonger { get; init; }
+
     public required string SourceUp { get; init; }
 
     public required string SourceDown { get; init; }
@@ -54,6 +60,10 @@ public sealed partial record StoryWords
     public required string Mended { get; init; }
 
     public required string SownAll { get; init; }
+
+    public required string Billed { get; init; }
+
+    public required string TrackLooked { get; init; }
 
     public required string SownPart { get; init; }
 

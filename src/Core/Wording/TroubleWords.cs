@@ -267,6 +267,8 @@ public sealed partial record TroubleWords
 
     public required string ScoutLeftAny { get; init; }
 
+    public required string ScoutBare { get; init; }
+
     public required string ScoutDone { get; init; }
 
     public required string ScoutGood { get; init; }

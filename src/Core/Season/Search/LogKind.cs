@@ -36,11 +36,11 @@ public static class LogKinds
 {
     public static LogKind Of(MarkFact fact) => fact switch
     {
-        CheckWater or DepthRead or BoardsSet or FlowSeen or WaterOrdered or SourceSwitched => LogKind.Water,
+        CheckWater or DepthRead or BoardsSet or FlowSeen or WaterOrdered or SourceSwitched or WaterCurtailed => LogKind.Water,
         FaultFound or FaultMended => LogKind.Faults,
-        StageReached or FieldCorrected or BoundaryDrawn => LogKind.Ground,
+        StageReached or FieldCorrected or BoundaryDrawn or HazardSeen => LogKind.Ground,
         BatchInSoak or BatchDrained or BatchDumped or TrailerSeen or SeedLeft => LogKind.Seed,
-        FieldSown or LoadGone or SlotGiven or StoodDown => LogKind.Flight,
+        FieldSown or LoadGone or SlotGiven or StoodDown or PatternTested or FlightBilled or TrackLooked => LogKind.Flight,
         WindSeen or ForecastHeard or WarmthRead => LogKind.Weather,
         RingsCounted or Scouted => LogKind.Scouting,
         Watersown.Season.Told or PersonNamed => LogKind.Told,

@@ -14,6 +14,9 @@ public enum ScoutReason
 
     /// <summary>More seed was left than can be explained.</summary>
     SeedLeft,
+
+    /// <summary>A track shows bare places.</summary>
+    Skipped,
 }
 
 /// <summary>One field to look at, with the reason.</summary>
@@ -31,6 +34,9 @@ public sealed record ScoutDue(Field Field, ScoutReason Reason, DateOnly Due)
     /// <summary>Land that may have been missed.</summary>
     public Area? Missed { get; init; }
 
+    /// <summary>Where to walk.</summary>
+    public GeoPoint? Place { get; init; }
+
     /// <summary>The wind behind it.</summary>
     public Weather.Wind? Wind { get; init; }
 }
@@ -38,6 +44,8 @@ public sealed record ScoutDue(Field Field, ScoutReason Reason, DateOnly Due)
 /// <summary>What trouble has put on the list of fields to look at. It shrinks as somebody looks.</summary>
 public static class ScoutList
 {
+    private const int MostPlaces = 5;
+
     /// <summary>Everything due by the end of tomorrow or later for a named reason, the soonest first; wind by its rank.</summary>
     public static ImmutableArray<ScoutDue> Of(SeasonBook book, SeasonPlan? plan)
     {
@@ -58,6 +66,18 @@ public static class ScoutList
             due.Add(new ScoutDue(field, ScoutReason.SeedLeft, check.Look) { Run = check.Run, Missed = check.Answer.Verdict == Flight.SownVerdict.Light ? check.Answer.Missed : null });
         }
 
+        foreach (var field in state.Farm.Fields) due.AddRange(Bare(book, field));
         return [.. due.OrderBy(d => d.Due)];
+    }
+
+    // Each bare place of the newest track, so many days after sowing; nobody walks to more than a few.
+    private static IEnumerable<ScoutDue> Bare(SeasonBook book, Field field)
+    {
+        var told = book.Field(field.Code);
+        if (told.Track is not { Mark: var mark, Look: var look }) return [];
+        var sown = told.Sowings.IsEmpty ? mark.Happened : told.Sowings[^1].At;
+        var on = FarmTime.Day(book.State, sown).AddDays(SownChecks.LookAfterDays);
+        if (told.ScoutedAt is { } looked && FarmTime.Day(book.State, looked) >= on) return [];
+        return look.Places.Take(MostPlaces).Select(p => new ScoutDue(field, ScoutReason.Skipped, on) { Place = p.At, Run = p.Run, Missed = p.Land });
     }
 }
