@@ -18,6 +18,8 @@ public static class Desk
             PlanVerb.Create(edge),
             ReckonVerb.Create(edge),
             SheetsVerb.Create(edge),
+            HandoutVerb.Create(edge),
+            VerifyVerb.Create(edge),
             FarmVerb.Create(edge),
             ImportVerb.Create(edge),
             ExportVerb.Create(edge),

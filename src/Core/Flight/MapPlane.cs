@@ -18,6 +18,9 @@ public sealed class MapPlane
         return new PlanePoint(place.East - origin.East, place.North - origin.North);
     }
 
+    /// <summary>A place of the plane back on the ground.</summary>
+    public GeoPoint OnGround(PlanePoint point) => plane.ToPlace(new PlanePoint(point.East + origin.East, point.North + origin.North));
+
     public ImmutableArray<PlanePoint> Place(ImmutableArray<GeoPoint> points) => [.. points.Select(Place)];
 
     public ImmutableArray<PlanePart> Place(Boundary boundary) =>

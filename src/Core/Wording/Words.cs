@@ -31,6 +31,10 @@ public sealed record Words
         SourceScreen = SourceScreenWords.English,
         SeedScreen = SeedScreenWords.English,
         FlightScreen = FlightScreenWords.English,
+        Hazard = HazardWords.English,
+        Passes = PassWords.English,
+        Pattern = PatternWords.English,
+        Strip = StripWords.English,
         ScheduleScreen = ScheduleScreenWords.English,
         PinScreen = PinScreenWords.English,
         Desk = DeskWords.English,
@@ -41,6 +45,8 @@ public sealed record Words
         Echo = EchoWords.English,
         Book = BookWords.English,
         Trouble = TroubleWords.English,
+        Handout = HandoutWords.English,
+        Flown = FlownWords.English,
     };
 
     public static Words Spanish { get; } = new()
@@ -64,6 +70,10 @@ public sealed record Words
         SourceScreen = SourceScreenWords.Spanish,
         SeedScreen = SeedScreenWords.Spanish,
         FlightScreen = FlightScreenWords.Spanish,
+        Hazard = HazardWords.Spanish,
+        Passes = PassWords.Spanish,
+        Pattern = PatternWords.Spanish,
+        Strip = StripWords.Spanish,
         ScheduleScreen = ScheduleScreenWords.Spanish,
         PinScreen = PinScreenWords.Spanish,
         Desk = DeskWords.Spanish,
@@ -74,6 +84,8 @@ public sealed record Words
         Echo = EchoWords.Spanish,
         Book = BookWords.Spanish,
         Trouble = TroubleWords.Spanish,
+        Handout = HandoutWords.Spanish,
+        Flown = FlownWords.Spanish,
     };
 
     public required CommonWords Common { get; init; }
@@ -123,6 +135,15 @@ public sealed record Words
     /// <summary>Words of the flight screens.</summary>
     public required FlightScreenWords FlightScreen { get; init; }
 
+    public required HazardWords Hazard { get; init; }
+
+    /// <summary>Words of the page of passes.</summary>
+    public required PassWords Passes { get; init; }
+
+    public required PatternWords Pattern { get; init; }
+
+    public required StripWords Strip { get; init; }
+
     /// <summary>Words of the schedule.</summary>
     public required ScheduleScreenWords ScheduleScreen { get; init; }
 
@@ -152,6 +173,11 @@ public sealed record Words
 
     /// <summary>Words for when something goes wrong.</summary>
     public required TroubleWords Trouble { get; init; }
+
+    public required HandoutWords Handout { get; init; }
+
+    /// <summary>Words of holding a track against a field.</summary>
+    public required FlownWords Flown { get; init; }
 
     public static Words In(Language language) => language switch
     {

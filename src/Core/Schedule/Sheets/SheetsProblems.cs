@@ -30,4 +30,12 @@ public static class SheetsProblems
     public static ProblemKind FolderIsAFile { get; } = new("SHEET-007", ProblemWeight.Refuse,
         "a file of that name is there already. Give the name of a folder.",
         "ya existe un archivo con ese nombre. Dé el nombre de una carpeta.");
+
+    public static ProblemKind NoEdge { get; } = new("SHEET-008", ProblemWeight.Warn,
+        "{value} has no drawn edge and is left out: a rectangle of its acres must not be flown by. Draw its edge or bring it in from a file.",
+        "{value} no tiene el borde dibujado y queda fuera: no se debe volar por un rectángulo de sus acres. Dibuje su borde o tráigalo de un archivo.");
+
+    public static ProblemKind NothingDrawn { get; } = new("SHEET-009", ProblemWeight.Refuse,
+        "none of these fields has a drawn edge, so there is nothing to hand out. Draw the edge of one, or bring edges in from a file.",
+        "ninguno de estos campos tiene el borde dibujado, así que no hay nada que entregar. Dibuje el borde de uno, o traiga los bordes de un archivo.");
 }
