@@ -28,9 +28,10 @@ public static class Handouts
         if (drawn.IsEmpty) return Outcome<FarmHandout>.Refuse([SheetsProblems.NothingDrawn.At("FARM"), .. without]);
 
         var aeroplane = state.Aeroplanes.FirstOrDefault() ?? new Aeroplane(string.Empty);
-        var handout = new FarmHandout(state.Farm.Name, state.Now, [.. drawn.Select(f => Of(state, f, aeroplane))])
+        ImmutableArray<(Field Field, FieldPlace Place)> placed = [.. drawn.Select(f => (f, FieldPlace.Of(state, f, aeroplane)))];
+        var handout = new FarmHandout(state.Farm.Name, state.Now, [.. placed.Select(p => Of(state, p.Field, p.Place, aeroplane))])
         {
-            Hazards = [.. drawn.SelectMany(f => FieldPlace.Of(state, f, aeroplane).Hazards).Select(s => s.Hazard).Where(h => !h.Points.IsEmpty).Distinct()],
+            Hazards = [.. placed.SelectMany(p => p.Place.Hazards).Select(s => s.Hazard).Where(h => !h.Points.IsEmpty).Distinct()],
             Strips = [.. state.Farm.Strips.Where(s => s.At is not null)],
         };
         return Outcome<FarmHandout>.Of(handout, without);
@@ -41,7 +42,7 @@ public static class Handouts
         MapGeometry.Direction(new PlanePoint(line.To.East - line.From.East, line.To.North - line.From.North)),
         [.. line.Spans.Select(s => new HandoutSpan(plane.OnGround(s.From), plane.OnGround(s.To)))]);
 
-    private static FieldHandout Of(SeasonState state, Field field, Aeroplane aeroplane)
+    private static FieldHandout Of(SeasonState state, Field field, FieldPlace place, Aeroplane aeroplane)
     {
         var edge = field.Boundary!;
         var rate = state.Season(field.Code).Rate;
@@ -51,7 +52,7 @@ public static class Handouts
             Dry = rate,
             Soaked = Soaking.Rate(rate, state.WetFactor),
             Drawn = GeodesicArea.Of(edge),
-            Passes = PassBoards.Laid(state, field, aeroplane) is { } laid ? [.. laid.Layout.Lines.Select(line => Pass(line, laid.Plane))] : [],
+            Passes = PassBoards.Laid(state, field, place, aeroplane) is { } laid ? [.. laid.Layout.Lines.Select(line => Pass(line, laid.Plane))] : [],
         };
     }
 }

@@ -27,7 +27,7 @@ public static class GeoJsonHandout
     {
         foreach (var field in handout.Fields)
         {
-            yield return pen => Feature(pen, "field", () => Land(pen, field.Land), () =>
+            yield return pen => Feature(pen, "field", () => GeometryWriting.Write(pen, "geometry", HandoutRings.Turned(field.Land)), () =>
             {
                 pen.Text("field", field.Field.Code);
                 pen.Text("name", field.Field.Name);
@@ -79,7 +79,7 @@ public static class GeoJsonHandout
     private static void Feature(JsonPen pen, string kind, Action geometry, Action properties) => pen.Thing(null, () =>
     {
         pen.Text("type", "Feature");
-        pen.Thing("geometry", geometry);
+        geometry();
         pen.Thing("properties", () =>
         {
             pen.Text("kind", kind);
@@ -87,24 +87,14 @@ public static class GeoJsonHandout
         });
     });
 
-    private static void Land(JsonPen pen, Boundary land)
-    {
-        var single = land.Parts.Length == 1;
-        pen.Text("type", single ? "Polygon" : "MultiPolygon");
-        if (single) Rings("coordinates", land.Parts[0]);
-        else pen.List("coordinates", land.Parts, part => Rings(null, part));
-
-        void Rings(string? key, BoundaryPart part) => pen.List(key, HandoutRings.Counterclockwise(part), ring => pen.List(null, ring, at => Position(pen, null, at)));
-    }
-
-    private static void Lines(JsonPen pen, IEnumerable<ImmutableArray<GeoPoint>> lines)
+    private static void Lines(JsonPen pen, IEnumerable<ImmutableArray<GeoPoint>> lines) => pen.Thing("geometry", () =>
     {
         ImmutableArray<ImmutableArray<GeoPoint>> all = [.. lines];
         var single = all.Length == 1;
         pen.Text("type", single ? "LineString" : "MultiLineString");
         if (single) pen.List("coordinates", all[0], at => Position(pen, null, at));
         else pen.List("coordinates", all, line => pen.List(null, line, at => Position(pen, null, at)));
-    }
+    });
 
     private static void Place(JsonPen pen, ImmutableArray<GeoPoint> points)
     {
@@ -114,8 +104,11 @@ public static class GeoJsonHandout
             return;
         }
 
-        pen.Text("type", "Point");
-        Position(pen, "coordinates", points[0]);
+        pen.Thing("geometry", () =>
+        {
+            pen.Text("type", "Point");
+            Position(pen, "coordinates", points[0]);
+        });
     }
 
     private static void Position(JsonPen pen, string? key, GeoPoint at) => pen.List(key, [at.Longitude, at.Latitude], pen.Bare);

@@ -68,7 +68,7 @@ public static class GpxHandout
     {
         foreach (var field in handout.Fields)
         {
-            Track(HandoutSpeech.Name(field), speech.About(field), "field", field.Land.Parts.SelectMany(p => HandoutRings.Counterclockwise(p)), ring =>
+            Track(HandoutSpeech.Name(field), speech.About(field), "field", field.Land.Parts.SelectMany(p => HandoutRings.Closed(p)), ring =>
             {
                 foreach (var at in ring) Point(xml, "trkpt", at);
             });

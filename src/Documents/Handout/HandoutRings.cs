@@ -2,22 +2,20 @@ using Watersown.Land;
 
 namespace Watersown.Documents.Handout;
 
-/// <summary>Rings in the order that a format wants, closed.</summary>
+/// <summary>Rings in the order that formats on the map want: outer counterclockwise, holes clockwise (RFC 7946, KML).</summary>
 internal static class HandoutRings
 {
-    /// <summary>Outer ring counterclockwise and holes clockwise (RFC 7946, KML); the first corner again at the end.</summary>
-    public static ImmutableArray<ImmutableArray<GeoPoint>> Counterclockwise(BoundaryPart part) =>
-        [Closed(part.Outer, clockwise: false), .. part.Holes.Select(h => Closed(h, clockwise: true))];
+    /// <summary>The same land, its rings turned.</summary>
+    public static Boundary Turned(Boundary land) =>
+        new([.. land.Parts.Select(p => new BoundaryPart(Turned(p.Outer, clockwise: false), [.. p.Holes.Select(h => Turned(h, clockwise: true))]))]);
 
-    /// <summary>Outer ring clockwise and holes counterclockwise (shapefile).</summary>
-    public static ImmutableArray<ImmutableArray<GeoPoint>> Clockwise(BoundaryPart part) =>
-        [Closed(part.Outer, clockwise: true), .. part.Holes.Select(h => Closed(h, clockwise: false))];
+    /// <summary>Rings of a piece, turned; the first corner again at the end of each.</summary>
+    public static ImmutableArray<ImmutableArray<GeoPoint>> Closed(BoundaryPart part) =>
+        [Closed(Turned(part.Outer, clockwise: false)), .. part.Holes.Select(h => Closed(Turned(h, clockwise: true)))];
 
-    private static ImmutableArray<GeoPoint> Closed(ImmutableArray<GeoPoint> ring, bool clockwise)
-    {
-        var turned = IsClockwise(ring) == clockwise ? ring : [.. ring.Reverse()];
-        return turned.Add(turned[0]);
-    }
+    private static ImmutableArray<GeoPoint> Closed(ImmutableArray<GeoPoint> ring) => ring.Add(ring[0]);
+
+    private static ImmutableArray<GeoPoint> Turned(ImmutableArray<GeoPoint> ring, bool clockwise) => IsClockwise(ring) == clockwise ? ring : [.. ring.Reverse()];
 
     // The shoelace sum on degrees has the sign of the true area for anything as small as a field.
     private static bool IsClockwise(ImmutableArray<GeoPoint> ring)

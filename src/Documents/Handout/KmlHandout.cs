@@ -65,7 +65,7 @@ public static class KmlHandout
 
     private static void Land(XmlWriter xml, Boundary land) => Several(xml, land.Parts, part => xml.Element("Polygon", [], () =>
     {
-        var rings = HandoutRings.Counterclockwise(part);
+        var rings = HandoutRings.Closed(part);
         for (var i = 0; i < rings.Length; i++)
         {
             var ring = rings[i];

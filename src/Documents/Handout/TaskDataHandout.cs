@@ -106,7 +106,7 @@ public static class TaskDataHandout
 
     private static void Polygon(XmlWriter xml, BoundaryPart part) => xml.Element("PLN", [("A", "1")], () =>
     {
-        var rings = HandoutRings.Counterclockwise(part);
+        var rings = HandoutRings.Closed(part);
         for (var i = 0; i < rings.Length; i++) Line(xml, i == 0 ? "1" : "2", string.Empty, width: null, rings[i].Select(p => (p, "2")));
     });
 

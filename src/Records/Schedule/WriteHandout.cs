@@ -15,10 +15,8 @@ public static class WriteHandout
     /// <param name="folder">Empty, new, or written into before.</param>
     /// <param name="language">Of names and cautions.</param>
     /// <returns>The files by their names.</returns>
-    public static Outcome<ImmutableArray<string>> Run(SeasonState state, ImmutableArray<string> codes, string folder, Language language)
-    {
-        return Handouts.Of(state, codes).Then(whole => Run(whole, folder, language));
-    }
+    public static Outcome<ImmutableArray<string>> Run(SeasonState state, ImmutableArray<string> codes, string folder, Language language) =>
+        Handouts.Of(state, codes).Then(whole => Run(whole, folder, language));
 
     /// <summary>Writes one that is put together already.</summary>
     public static Outcome<ImmutableArray<string>> Run(FarmHandout handout, string folder, Language language)

@@ -92,10 +92,13 @@ public static class PassBoards
     }
 
     /// <summary>The layout of a field as its board shows it, other ways left aside; none where nobody knows where it lies, or nothing of it is sown.</summary>
+    /// <param name="state">The season.</param>
+    /// <param name="field">The field.</param>
+    /// <param name="place">Where it lies.</param>
+    /// <param name="aeroplane">Which flies.</param>
     [Source(nameof(Sources.WholePassCount), "laid out for the swath, speed and turn told by the flying service")]
-    public static (FieldLayout Layout, MapPlane Plane)? Laid(SeasonState state, Field field, Aeroplane aeroplane)
+    public static (FieldLayout Layout, MapPlane Plane)? Laid(SeasonState state, Field field, FieldPlace place, Aeroplane aeroplane)
     {
-        var place = FieldPlace.Of(state, field, aeroplane);
         if (place.Plane is not { } plane) return null;
         var rate = Seed.Soaking.Rate(state.Season(field.Code).Rate, state.WetFactor);
         return FieldLaying.Lay(place.Parts, AskOf(field, place, plane, aeroplane, rate)) is { } layout ? (layout, plane) : null;
