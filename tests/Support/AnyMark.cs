@@ -47,7 +47,7 @@ internal static class AnyMark
     /// <summary>Names out of a few, so that marks meet.</summary>
     public static Gen<MarkId> SomeId { get; } = Gen.Int[0, 400].Select(Id);
 
-    public static Gen<MarkFact> Fact { get; } = Gen.OneOf(Water(), Land(), Seed(), Air(), Talk());
+    public static Gen<MarkFact> Fact { get; } = Gen.OneOf(Water(), Land(), Seed(), Air(), Talk(), Harvest());
 
     public static Gen<Mark> Mark { get; } =
         Gen.Select(SomeId, Fact, moments, Gen.Int[0, 600], Gen.Enum<Sureness>(), May(SomeId), Maybe(words), OneOf("phone-a", "phone-b")).Select((id, fact, happened, late, sure, replaces, note, device) => new Mark
@@ -167,6 +167,34 @@ internal static class AnyMark
         Gen.Select(Gen.Int[1, 30], moments, Maybe(words)).Select((n, m, w) => (MarkFact)new PlanIssued(n, m, w)),
         Gen.Const((MarkFact)new Withdrawn()),
         Gen.Const((MarkFact)new UnknownFact("tractor-moved", "{\"tractor\":\"red\",\"to\":[1,2]}")));
+
+    private static Gen<MarkFact> Harvest() => Gen.OneOf(
+        Gen.Select(May(Gen.Int[1, 6]), May(Gen.Int[20, 60]), May(Gen.Int[1, 20]), May(Gen.Int[60, 110])).Select((c, e, s, g) => (MarkFact)new HarvestMeansTold
+        {
+            Combines = c,
+            EachDay = e is { } each ? Area.FromAcres(each) : null,
+            Sets = s,
+            SetWeight = s is { } n ? Mass.FromPounds(n * 10_000) : null,
+            Expected = g is { } grain ? GrainYield.FromHundredweightsPerAcre(grain) : null,
+            CutFrom = e is null ? null : Fraction.FromPercent(22.5),
+            CutTo = c is null ? null : Fraction.FromPercent(17.5),
+        }),
+        Gen.Select(days, days, Gen.Int[0, 20], Maybe(words), Maybe(words)).Select((f, u, n, d, v) => (MarkFact)new DryerRoomGiven(f, u, n) { Dryer = d, Variety = v }),
+        Gen.Select(fields, Gen.Int[20, 60]).Select((f, m) => (MarkFact)new MoistureSampled(f, Fraction.FromPercent(m / 2.0))),
+        Gen.Select(fields, Gen.Bool).Select((f, l) => (MarkFact)new CropLodged(f, l)),
+        fields.Select(f => (MarkFact)new BoardsOut(f)),
+        Gen.Select(fields, May(Gen.Int[1, 200])).Select((f, a) => (MarkFact)new FieldCut(f) { Land = a is { } acres ? Area.FromAcres(acres) : null }),
+        Gen.Select(Gen.Int[1, 30], Gen.Int[0, 60_000], Gen.Int[0, 30_000], Gen.Int[20, 60], Maybe(words), Maybe(OneOf("E-1", "E-2")), fields.Array[0, 2]).Select((n, g, t, m, d, v, f) => (MarkFact)new GrainTicketed(n.ToString(System.Globalization.CultureInfo.InvariantCulture), Mass.FromPounds(g), Mass.FromPounds(t), Fraction.FromPercent(m / 2.0))
+        {
+            Dryer = d,
+            Variety = v,
+            Foreign = Fraction.FromPercent(m % 4),
+            Truck = d,
+            Parts = [.. f.Distinct().Select(c => new TicketPart(c, Fraction.FromPercent(50)))],
+            Head = v is null ? null : Fraction.FromPercent(58),
+            Total = v is null ? null : Fraction.FromPercent(69),
+        }),
+        Gen.Select(fields, words, Gen.Int[1, 60]).Select((f, l, s) => (MarkFact)new CropShareTold(f, l, Fraction.FromPercent(s))));
 
     private static Gen<string> OneOf(params string[] words) => Gen.Int[0, words.Length - 1].Select(i => words[i]);
 

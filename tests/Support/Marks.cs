@@ -38,6 +38,11 @@ internal static class Marks
         foreach (var p in state.Aeroplanes) yield return p.Name + " " + (p.Tested is { } test ? test.Day + test.Seed + string.Join(";", test.Passes.Select(r => string.Join(",", r))) : "-");
         foreach (var w in state.Wind) yield return w.ToString();
         foreach (var w in state.Warmth) yield return w.ToString();
+        yield return book.Harvest.Means.ToString();
+        foreach (var f in book.Harvest.Fields) yield return (f with { Samples = [] }) + " " + string.Join(",", f.Samples);
+        foreach (var r in book.Harvest.Rooms) yield return r.ToString();
+        foreach (var (mark, t) in book.Harvest.Tickets) yield return mark.Id + " " + (t with { Parts = [] }) + " " + string.Join(",", t.Parts);
+        foreach (var c in book.Harvest.Shares) yield return c.ToString();
         foreach (var s in state.Slots) yield return s.ToString();
         foreach (var p in state.Pins) yield return p.ToString();
         foreach (var p in state.People) yield return p.ToString();

@@ -54,6 +54,20 @@ public static class MarkChecks
         WindSeen f => [Of(WeatherLimits.Sustained, f.Sustained.MilesPerHour), Of(WeatherLimits.Gust, f.Gust.MilesPerHour)],
         WarmthRead f => [Of(WeatherLimits.High, f.High.Fahrenheit), Of(WeatherLimits.Low, f.Low.Fahrenheit)],
         PlanIssued f => [Of(SeasonLimits.PlanNumber, f.Number)],
+        HarvestMeansTold f =>
+        [
+            Of(HarvestLimits.Combines, f.Combines), Of(HarvestLimits.EachDay, f.EachDay?.Acres), Of(HarvestLimits.Sets, f.Sets), Of(HarvestLimits.SetWeight, f.SetWeight?.Pounds),
+            Of(HarvestLimits.Expected, f.Expected?.HundredweightsPerAcre), Of(HarvestLimits.CutFrom, f.CutFrom?.Percent), Of(HarvestLimits.CutTo, f.CutTo?.Percent),
+        ],
+        DryerRoomGiven f => [Of(HarvestLimits.Sets, f.Sets)],
+        MoistureSampled f => [Of(HarvestLimits.Moisture, f.Moisture.Percent)],
+        FieldCut f => [Of(HarvestLimits.Land, f.Land?.Acres)],
+        GrainTicketed f =>
+        [
+            Of(HarvestLimits.Gross, f.Gross.Pounds), Of(HarvestLimits.Tare, f.Tare.Pounds), Of(HarvestLimits.Moisture, f.Moisture.Percent), Of(HarvestLimits.Foreign, f.Foreign.Percent),
+            Of(HarvestLimits.Head, f.Head?.Percent), Of(HarvestLimits.Total, f.Total?.Percent), .. f.Parts.Select((p, i) => (HarvestLimits.Share, "parts[" + Say.Number(i) + "].share_pct", (double?)p.Share.Percent)),
+        ],
+        CropShareTold f => [Of(HarvestLimits.Share, f.Share.Percent)],
         _ => [],
     };
 
@@ -75,9 +89,26 @@ public static class MarkChecks
             case SlotGiven slot when slot.Until < slot.From:
                 problems.Add(StateProblems.HoursReversed.At("fact.until", ("value", Hour(slot.Until)), ("limit", Hour(slot.From))));
                 break;
+            case HarvestMeansTold { CutFrom: { } from, CutTo: { } to } when from <= to:
+                problems.Add(HarvestProblems.RangeReversed.At("fact.cut_from_pct", ("value", Percent(from)), ("limit", Percent(to))));
+                break;
+            case DryerRoomGiven room when room.Until < room.From:
+                problems.Add(HarvestProblems.DaysReversed.At("fact.until", ("value", When.Day(room.Until)), ("limit", When.Day(room.From))));
+                break;
+            case GrainTicketed ticket:
+                CheckTicket(ticket, problems);
+                break;
             default:
                 break;
         }
+    }
+
+    private static void CheckTicket(GrainTicketed ticket, ImmutableArray<Problem>.Builder problems)
+    {
+        if (ticket.Net <= Mass.Zero) problems.Add(HarvestProblems.TruckHeavier.At("fact.tare_lb", ("value", Pounds(ticket.Tare)), ("limit", Pounds(ticket.Gross))));
+        else if (HarvestLimits.Net.Judge(Math.Round(ticket.Net.Pounds, 9), "fact.gross_lb") is { } heavy) problems.Add(heavy);
+        var whole = ticket.Parts.Sum(p => p.Share.Percent);
+        if (!ticket.Parts.IsEmpty && Math.Abs(whole - 100) > 0.05) problems.Add(HarvestProblems.PartsNotWhole.At("fact.parts", ("value", Say.Figure(whole) + " %"), ("limit", "100 %")));
     }
 
     private static void CheckAgainst(MarkFact fact, SeasonState ground, ImmutableArray<Problem>.Builder problems)
@@ -112,6 +143,10 @@ public static class MarkChecks
     private static string Fahrenheit(Temperature warmth) => Say.Number(warmth.Fahrenheit, 1) + " °F";
 
     private static string Acres(Area land) => Say.Number(land.Acres, 1) + " ac";
+
+    private static string Percent(Fraction share) => Say.Figure(share.Percent) + " %";
+
+    private static string Pounds(Mass weight) => Say.Number(weight.Pounds) + " lb";
 
     private static string Cfs(FlowRate flow) => Say.Number(flow.CubicFeetPerSecond, 1) + " cfs";
 }

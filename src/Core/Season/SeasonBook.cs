@@ -1,4 +1,5 @@
 using Watersown.Schedule;
+using Watersown.Season.Harvests;
 
 namespace Watersown.Season;
 
@@ -37,6 +38,9 @@ public sealed record SeasonBook
     public ImmutableArray<OpenFault> Faults { get; init; } = [];
 
     public ImmutableArray<MessageBook> Messages { get; init; } = [];
+
+    /// <summary>Samples, cuts and tickets.</summary>
+    public HarvestBook Harvest { get; init; } = HarvestBook.Empty;
 
     /// <summary>Days called off.</summary>
     public ImmutableArray<CalledOff> CalledOff { get; init; } = [];

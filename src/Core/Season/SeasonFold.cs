@@ -1,4 +1,5 @@
 using Watersown.Schedule;
+using Watersown.Season.Harvests;
 using Watersown.Season.Learning;
 using Watersown.Wording;
 
@@ -37,6 +38,7 @@ public static class SeasonFold
         private readonly TalkFold talk;
         private readonly FaultFold faults = new();
         private readonly HazardFold hazards;
+        private readonly HarvestFold harvest;
 
         public Folding(SeasonState ground, Resolution resolution)
         {
@@ -45,6 +47,7 @@ public static class SeasonFold
             foreach (var field in ground.Farm.Fields)
                 fields.TryAdd(field.Code, new FieldFold(field.Code, ground, field, ground.Fields.FirstOrDefault(f => f.Code == field.Code), doubts));
             (seed, water, air, talk, hazards) = (new SeedFold(ground, doubts), new WaterFold(ground, doubts), new AirFold(ground), new TalkFold(ground), new HazardFold(ground));
+            harvest = new HarvestFold(ground, doubts);
         }
 
         public void Take(StoryLine line)
@@ -63,6 +66,7 @@ public static class SeasonFold
             air.Apply(mark);
             talk.Apply(mark);
             hazards.Apply(mark);
+            harvest.Apply(mark);
             if (mark.Fact is SeedLeft left && (field ?? LastOf(left.Trailer)) is { } sown) sown.LeftOver(left.Left);
             if (mark.Fact is FaultFound fault) Find(mark, fault, field);
             if (mark.Fact is FaultMended mended && faults.Mend(resolution.SpeaksFor(mended.Fault)) is { } gone) Mend(gone, line);
@@ -77,6 +81,8 @@ public static class SeasonFold
             var state = ground with
             {
                 Now = now.ToOffset(ground.Offset),
+                // Past the last day of its plan a season goes on: there are still fields to drain and to cut.
+                Horizon = Today(now) > ground.Horizon ? Today(now) : ground.Horizon,
                 Farm = ground.Farm with { Fields = [.. known.Select(f => f.Land!)], Sources = sources, Hazards = hazards.Close() },
                 Fields = [.. ground.Fields.Select(f => fields.TryGetValue(f.Code, out var fold) ? fold.Season ?? f : f)],
                 Batches = batches,
@@ -99,10 +105,13 @@ public static class SeasonFold
                 Messages = talk.Messages,
                 CalledOff = air.CalledOff,
                 Plans = talk.Plans,
+                Harvest = harvest.Close(state),
                 Doubts = doubts.ToImmutable(),
                 Undoable = Undoable(story, now),
             };
         }
+
+        private DateOnly Today(DateTimeOffset now) => DateOnly.FromDayNumber((int)(now.ToOffset(ground.Offset).Ticks / TimeSpan.TicksPerDay));
 
         private IEnumerable<FieldBook> Learned(SeasonState state, ImmutableArray<StoryLine> story, ImmutableArray<FieldBook> books)
         {

@@ -61,6 +61,8 @@ public sealed partial record SeasonScreenWords
 
     public required string KindScouting { get; init; }
 
+    public required string KindHarvest { get; init; }
+
     public required string KindTold { get; init; }
 
     public required string KindPlans { get; init; }

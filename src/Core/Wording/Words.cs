@@ -47,6 +47,7 @@ public sealed record Words
         Trouble = TroubleWords.English,
         Handout = HandoutWords.English,
         Flown = FlownWords.English,
+        Harvest = HarvestWords.English,
     };
 
     public static Words Spanish { get; } = new()
@@ -86,6 +87,7 @@ public sealed record Words
         Trouble = TroubleWords.Spanish,
         Handout = HandoutWords.Spanish,
         Flown = FlownWords.Spanish,
+        Harvest = HarvestWords.Spanish,
     };
 
     public required CommonWords Common { get; init; }
@@ -178,6 +180,8 @@ public sealed record Words
 
     /// <summary>Words of holding a track against a field.</summary>
     public required FlownWords Flown { get; init; }
+
+    public required HarvestWords Harvest { get; init; }
 
     public static Words In(Language language) => language switch
     {

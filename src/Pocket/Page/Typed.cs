@@ -36,5 +36,12 @@ public sealed class Typed(Telling telling)
 
     public SeedRate Rate(double value) => telling.Metric ? SeedRate.FromKilogramsPerHectare(value) : SeedRate.FromPoundsPerAcre(value);
 
+    /// <summary>Grain on a scale.</summary>
+    public Mass Weight(double value) => telling.Metric ? Mass.FromKilograms(value) : Mass.FromPounds(value);
+
+    public string GrainUnit => telling.Metric ? "t/" + telling.Words.Common.Hectares : "cwt/" + telling.Words.Common.Acres;
+
+    public GrainYield Grain(double value) => telling.Metric ? GrainYield.FromTonnesPerHectare(value) : GrainYield.FromHundredweightsPerAcre(value);
+
     public Area Land(double value) => telling.Metric ? Area.FromHectares(value) : Area.FromAcres(value);
 }

@@ -100,6 +100,15 @@ public sealed class Telling
 
     public static string WholeHours(TimeSpan span) => Say.Number(Math.Floor(span.TotalHours));
 
+    /// <summary>Grain on a scale: pounds or kilograms.</summary>
+    public string Weight(Mass grain) => Metric ? Say.Number(grain.Kilograms) + " kg" : Say.Number(grain.Pounds) + " lb";
+
+    /// <summary>Grain of a harvest: hundredweights or tonnes.</summary>
+    public string Heavy(Mass grain) => Metric ? Say.Number(grain.Kilograms / 1000, 1) + " t" : Say.Number(grain.Hundredweights) + " cwt";
+
+    /// <summary>Grain of a piece of land.</summary>
+    public string Grain(GrainYield grain) => Metric ? Say.Number(grain.TonnesPerHectare, 2) + " t/" + Common.Hectares : Say.Number(grain.HundredweightsPerAcre, 1) + " cwt/" + Common.Acres;
+
     public static string Dollars(Money money) => "$" + Say.Number((double)money.Amount);
 
     public DateOnly Day(DateTimeOffset moment) => DateOnly.FromDayNumber((int)(moment.ToOffset(Offset).Ticks / TimeSpan.TicksPerDay));

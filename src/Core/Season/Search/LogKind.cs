@@ -15,6 +15,9 @@ public enum LogKind
     /// <summary>Looked for or counted in a field.</summary>
     Scouting,
 
+    /// <summary>Moisture, cutting and tickets.</summary>
+    Harvest,
+
     /// <summary>Who was told what.</summary>
     Told,
 
@@ -43,6 +46,7 @@ public static class LogKinds
         FieldSown or LoadGone or SlotGiven or StoodDown or PatternTested or FlightBilled or TrackLooked => LogKind.Flight,
         WindSeen or ForecastHeard or WarmthRead => LogKind.Weather,
         RingsCounted or Scouted => LogKind.Scouting,
+        HarvestMeansTold or DryerRoomGiven or MoistureSampled or CropLodged or BoardsOut or FieldCut or GrainTicketed or CropShareTold => LogKind.Harvest,
         Watersown.Season.Told or PersonNamed => LogKind.Told,
         PlanIssued or StepPinned or StepUnpinned or Overridden => LogKind.Plans,
         Noted or Photographed => LogKind.Notes,

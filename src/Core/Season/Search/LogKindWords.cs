@@ -14,6 +14,7 @@ public static class LogKindWords
         LogKind.Flight => words.KindFlight,
         LogKind.Weather => words.KindWeather,
         LogKind.Scouting => words.KindScouting,
+        LogKind.Harvest => words.KindHarvest,
         LogKind.Told => words.KindTold,
         LogKind.Plans => words.KindPlans,
         LogKind.Notes => words.KindNotes,
