@@ -47,7 +47,7 @@ internal static class AnyMark
     /// <summary>Names out of a few, so that marks meet.</summary>
     public static Gen<MarkId> SomeId { get; } = Gen.Int[0, 400].Select(Id);
 
-    public static Gen<MarkFact> Fact { get; } = Gen.OneOf(Water(), Land(), Seed(), Air(), Talk(), Harvest());
+    public static Gen<MarkFact> Fact { get; } = Gen.OneOf(Water(), Land(), Seed(), Air(), Talk(), Harvest(), Costs());
 
     public static Gen<Mark> Mark { get; } =
         Gen.Select(SomeId, Fact, moments, Gen.Int[0, 600], Gen.Enum<Sureness>(), May(SomeId), Maybe(words), OneOf("phone-a", "phone-b")).Select((id, fact, happened, late, sure, replaces, note, device) => new Mark
@@ -167,6 +167,16 @@ internal static class AnyMark
         Gen.Select(Gen.Int[1, 30], moments, Maybe(words)).Select((n, m, w) => (MarkFact)new PlanIssued(n, m, w)),
         Gen.Const((MarkFact)new Withdrawn()),
         Gen.Const((MarkFact)new UnknownFact("tractor-moved", "{\"tractor\":\"red\",\"to\":[1,2]}")));
+
+    private static Gen<MarkFact> Costs() => Gen.OneOf(
+        Gen.Select(Gen.Enum<Watersown.Costs.CostCategory>(), Maybe(fields), May(Gen.Int[0, 2000]), May(Gen.Int[0, 40])).Select((c, f, a, w) => (MarkFact)new CostPlanned(c)
+        {
+            Field = f,
+            PerAcre = a is { } acre ? Money.FromDollars(acre / 10m) : null,
+            PerHundredweight = w is { } weight ? Money.FromDollars(weight / 10m) : null,
+        }),
+        Gen.Select(Gen.Enum<Watersown.Costs.CostCategory>(), Gen.Int[-100_00, 20_000_00], fields.Array[0, 3], Maybe(words), Maybe(words)).Select((c, a, f, w, i) =>
+            (MarkFact)new CostPaid(c, Money.FromDollars(a / 100m)) { Fields = [.. f.Distinct()], What = w, Invoice = i }));
 
     private static Gen<MarkFact> Harvest() => Gen.OneOf(
         Gen.Select(May(Gen.Int[1, 6]), May(Gen.Int[20, 60]), May(Gen.Int[1, 20]), May(Gen.Int[60, 110])).Select((c, e, s, g) => (MarkFact)new HarvestMeansTold

@@ -42,6 +42,8 @@ internal static class Marks
         foreach (var f in book.Harvest.Fields) yield return (f with { Samples = [] }) + " " + string.Join(",", f.Samples);
         foreach (var r in book.Harvest.Rooms) yield return r.ToString();
         foreach (var (mark, t) in book.Harvest.Tickets) yield return mark.Id + " " + (t with { Parts = [] }) + " " + string.Join(",", t.Parts);
+        foreach (var p in book.Costs.Planned) yield return p.ToString();
+        foreach (var (mark, b) in book.Costs.Bills) yield return mark.Id + " " + (b with { Fields = [] }) + " " + string.Join(",", b.Fields);
         foreach (var c in book.Harvest.Shares) yield return c.ToString();
         foreach (var s in state.Slots) yield return s.ToString();
         foreach (var p in state.Pins) yield return p.ToString();

@@ -17,6 +17,7 @@ public static class Reckonings
         .. Holds.HoldReckonings.All,
         .. Stand.StandReckonings.All,
         .. Harvest.HarvestReckonings.All,
+        .. Costs.CostReckonings.All,
     ];
 
     public static Reckoning? Find(string name) => All.FirstOrDefault(r => string.Equals(r.Name, name, StringComparison.Ordinal));

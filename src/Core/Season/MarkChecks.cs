@@ -67,6 +67,8 @@ public static class MarkChecks
             Of(HarvestLimits.Gross, f.Gross.Pounds), Of(HarvestLimits.Tare, f.Tare.Pounds), Of(HarvestLimits.Moisture, f.Moisture.Percent), Of(HarvestLimits.Foreign, f.Foreign.Percent),
             Of(HarvestLimits.Head, f.Head?.Percent), Of(HarvestLimits.Total, f.Total?.Percent), .. f.Parts.Select((p, i) => (HarvestLimits.Share, "parts[" + Say.Number(i) + "].share_pct", (double?)p.Share.Percent)),
         ],
+        CostPlanned f => [Of(CostLimits.PerAcre, (double?)f.PerAcre?.Amount), Of(CostLimits.PerHundredweight, (double?)f.PerHundredweight?.Amount)],
+        CostPaid f => [Of(CostLimits.Amount, (double)f.Amount.Amount)],
         CropShareTold f => [Of(HarvestLimits.Share, f.Share.Percent)],
         _ => [],
     };

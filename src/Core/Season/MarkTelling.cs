@@ -12,7 +12,7 @@ public sealed partial class MarkTelling(Telling tell)
     private StoryWords Words => tell.Words.Story;
 
     /// <summary>What a fact says, its field left out where the page is about that field.</summary>
-    public string Say(MarkFact fact) => Water(fact) ?? Ground(fact) ?? Seed(fact) ?? Air(fact) ?? Harvest(fact) ?? People(fact);
+    public string Say(MarkFact fact) => Water(fact) ?? Ground(fact) ?? Seed(fact) ?? Air(fact) ?? Harvest(fact) ?? Cost(fact) ?? People(fact);
 
     private string? Water(MarkFact fact) => fact switch
     {

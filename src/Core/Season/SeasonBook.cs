@@ -1,5 +1,6 @@
 using Watersown.Schedule;
 using Watersown.Season.Harvests;
+using Watersown.Season.Spending;
 
 namespace Watersown.Season;
 
@@ -41,6 +42,9 @@ public sealed record SeasonBook
 
     /// <summary>Samples, cuts and tickets.</summary>
     public HarvestBook Harvest { get; init; } = HarvestBook.Empty;
+
+    /// <summary>Plans and bills.</summary>
+    public CostBook Costs { get; init; } = CostBook.Empty;
 
     /// <summary>Days called off.</summary>
     public ImmutableArray<CalledOff> CalledOff { get; init; } = [];

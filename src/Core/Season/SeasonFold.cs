@@ -1,6 +1,7 @@
 using Watersown.Schedule;
 using Watersown.Season.Harvests;
 using Watersown.Season.Learning;
+using Watersown.Season.Spending;
 using Watersown.Wording;
 
 namespace Watersown.Season;
@@ -39,6 +40,7 @@ public static class SeasonFold
         private readonly FaultFold faults = new();
         private readonly HazardFold hazards;
         private readonly HarvestFold harvest;
+        private readonly CostFold costs;
 
         public Folding(SeasonState ground, Resolution resolution)
         {
@@ -47,7 +49,7 @@ public static class SeasonFold
             foreach (var field in ground.Farm.Fields)
                 fields.TryAdd(field.Code, new FieldFold(field.Code, ground, field, ground.Fields.FirstOrDefault(f => f.Code == field.Code), doubts));
             (seed, water, air, talk, hazards) = (new SeedFold(ground, doubts), new WaterFold(ground, doubts), new AirFold(ground), new TalkFold(ground), new HazardFold(ground));
-            harvest = new HarvestFold(ground, doubts);
+            (harvest, costs) = (new HarvestFold(ground, doubts), new CostFold(doubts));
         }
 
         public void Take(StoryLine line)
@@ -67,6 +69,7 @@ public static class SeasonFold
             talk.Apply(mark);
             hazards.Apply(mark);
             harvest.Apply(mark);
+            costs.Apply(mark);
             if (mark.Fact is SeedLeft left && (field ?? LastOf(left.Trailer)) is { } sown) sown.LeftOver(left.Left);
             if (mark.Fact is FaultFound fault) Find(mark, fault, field);
             if (mark.Fact is FaultMended mended && faults.Mend(resolution.SpeaksFor(mended.Fault)) is { } gone) Mend(gone, line);
@@ -90,6 +93,7 @@ public static class SeasonFold
             };
             ImmutableArray<FieldBook> books = [.. Learned(state, story, [.. known.Select(f => f.Book(f.Land!.Net))])];
             state = state with { Fields = [.. state.Fields.Select(f => f with { Learned = books.FirstOrDefault(b => b.Code == f.Code)?.Learning?.Learned })] };
+            var harvested = harvest.Close(state);
             return new SeasonBook
             {
                 State = talk.Close(air.Close(state)),
@@ -105,7 +109,8 @@ public static class SeasonFold
                 Messages = talk.Messages,
                 CalledOff = air.CalledOff,
                 Plans = talk.Plans,
-                Harvest = harvest.Close(state),
+                Harvest = harvested,
+                Costs = costs.Close(state, harvested),
                 Doubts = doubts.ToImmutable(),
                 Undoable = Undoable(story, now),
             };

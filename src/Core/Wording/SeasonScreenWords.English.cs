@@ -33,6 +33,7 @@ public sealed partial record SeasonScreenWords
         KindFlight = "sowing and flying",
         KindWeather = "weather",
         KindScouting = "scouting and counts",
+        KindMoney = "money",
         KindHarvest = "harvest and tickets",
         KindTold = "who was told",
         KindPlans = "plans and fixed steps",

@@ -33,6 +33,7 @@ public sealed partial record SeasonScreenWords
         KindFlight = "siembra y vuelos",
         KindWeather = "tiempo",
         KindScouting = "recorridos y conteos",
+        KindMoney = "dinero",
         KindHarvest = "cosecha y boletos",
         KindTold = "a quién se dijo",
         KindPlans = "planes y pasos fijados",

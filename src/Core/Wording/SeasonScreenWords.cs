@@ -63,6 +63,8 @@ public sealed partial record SeasonScreenWords
 
     public required string KindHarvest { get; init; }
 
+    public required string KindMoney { get; init; }
+
     public required string KindTold { get; init; }
 
     public required string KindPlans { get; init; }

@@ -48,6 +48,7 @@ public sealed record Words
         Handout = HandoutWords.English,
         Flown = FlownWords.English,
         Harvest = HarvestWords.English,
+        Cost = CostWords.English,
     };
 
     public static Words Spanish { get; } = new()
@@ -88,6 +89,7 @@ public sealed record Words
         Handout = HandoutWords.Spanish,
         Flown = FlownWords.Spanish,
         Harvest = HarvestWords.Spanish,
+        Cost = CostWords.Spanish,
     };
 
     public required CommonWords Common { get; init; }
@@ -182,6 +184,8 @@ public sealed record Words
     public required FlownWords Flown { get; init; }
 
     public required HarvestWords Harvest { get; init; }
+
+    public required CostWords Cost { get; init; }
 
     public static Words In(Language language) => language switch
     {

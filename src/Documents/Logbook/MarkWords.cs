@@ -1,3 +1,4 @@
+using Watersown.Costs;
 using Watersown.Documents.Farms;
 using Watersown.Season;
 
@@ -25,6 +26,21 @@ public static class MarkWords
         ("other", StandDownReason.Other));
 
     public static WordList<HazardSighting> Sightings { get; } = new(("new", HazardSighting.New), ("still-there", HazardSighting.StillThere), ("gone", HazardSighting.Gone));
+
+    public static WordList<CostCategory> Costs { get; } = new(
+        ("ground-work", CostCategory.GroundWork),
+        ("nitrogen", CostCategory.Nitrogen),
+        ("other-fertilizer", CostCategory.OtherFertilizer),
+        ("water", CostCategory.Water),
+        ("seed", CostCategory.Seed),
+        ("soak-and-haul", CostCategory.SoakAndHaul),
+        ("fly-seed", CostCategory.FlySeed),
+        ("weeds-and-pests", CostCategory.WeedsAndPests),
+        ("harvest", CostCategory.Harvest),
+        ("drying", CostCategory.Drying),
+        ("rent", CostCategory.Rent),
+        ("overhead", CostCategory.Overhead),
+        ("other", CostCategory.Other));
 
     public static WordList<ToldState> Told { get; } = new(("told", ToldState.Told), ("heard", ToldState.Heard), ("agreed", ToldState.Agreed), ("not-reached", ToldState.NotReached));
 }

@@ -18,6 +18,9 @@ public enum LogKind
     /// <summary>Moisture, cutting and tickets.</summary>
     Harvest,
 
+    /// <summary>Plans of money and bills.</summary>
+    Money,
+
     /// <summary>Who was told what.</summary>
     Told,
 
@@ -47,6 +50,7 @@ public static class LogKinds
         WindSeen or ForecastHeard or WarmthRead => LogKind.Weather,
         RingsCounted or Scouted => LogKind.Scouting,
         HarvestMeansTold or DryerRoomGiven or MoistureSampled or CropLodged or BoardsOut or FieldCut or GrainTicketed or CropShareTold => LogKind.Harvest,
+        CostPlanned or CostPaid => LogKind.Money,
         Watersown.Season.Told or PersonNamed => LogKind.Told,
         PlanIssued or StepPinned or StepUnpinned or Overridden => LogKind.Plans,
         Noted or Photographed => LogKind.Notes,

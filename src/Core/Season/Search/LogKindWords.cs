@@ -15,6 +15,7 @@ public static class LogKindWords
         LogKind.Weather => words.KindWeather,
         LogKind.Scouting => words.KindScouting,
         LogKind.Harvest => words.KindHarvest,
+        LogKind.Money => words.KindMoney,
         LogKind.Told => words.KindTold,
         LogKind.Plans => words.KindPlans,
         LogKind.Notes => words.KindNotes,
