@@ -84,6 +84,9 @@ internal static class AnyMark
         Gen.Select(sources, moments, flows, Gen.Enum<OrderState>(), Maybe(words), Gen.Bool).Select((s, m, f, o, n, v) => (MarkFact)new WaterOrdered(s, m, f, o) { OrderNumber = n, ByVoice = v }),
         Gen.Select(sources, Gen.Bool).Select((s, up) => (MarkFact)new SourceSwitched(s, up)),
         Gen.Select(sources, moments, May(flows), Gen.Int[0, 90]).Select((s, m, f, h) => (MarkFact)new WaterCurtailed(s, m) { Left = f, Until = f is null || h == 0 ? null : m.AddHours(h) }),
+        Gen.Select(sources, sources, Gen.Bool).Select((s, o, j) => (MarkFact)new DitchesJoined(s, o, j)),
+        Gen.Select(words, sources.Array[1, 3], May(flows)).Select((n, s, f) => (MarkFact)new CapShared(n, [.. s]) { Cap = f is { CubicFeetPerSecond: > 0 } ? f : null }),
+        Gen.Select(sources, fields.Array[0, 4], May(Gen.Int[0, 500])).Select((s, f, a) => (MarkFact)new TailwaterWaits(s, [.. f]) { Full = a is { } acres ? Area.FromAcres(acres) : null }),
         Gen.Select(Gen.Enum<FaultKind>(), Maybe(fields), Maybe(sources), May(checks), May(checks), Maybe(words)).Select((k, f, s, c, b, p) =>
             (MarkFact)new FaultFound(k) { Field = f, Source = s, Check = c, ToCheck = c + 1, Box = b, Photo = p, Width = c is null ? null : Length.FromFeet(c.Value) }),
         SomeId.Select(id => (MarkFact)new FaultMended(id)));

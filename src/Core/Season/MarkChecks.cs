@@ -48,6 +48,8 @@ public static class MarkChecks
         BatchDumped f => [Of(SeedLimits.BatchDry, f.Dry?.Pounds)],
         TrailerSeen f => [Of(SeasonLimits.Soaked, f.Weighed?.Pounds)],
         WaterCurtailed f => [Of(LandLimits.Left, f.Left?.CubicFeetPerSecond)],
+        CapShared f => [Of(LandLimits.Cap, f.Cap?.CubicFeetPerSecond)],
+        TailwaterWaits f => [Of(LandLimits.NeedsFull, f.Full?.Acres)],
         SeedLeft f => [Of(SeasonLimits.Left, f.Left.Pounds)],
         FieldSown f => [Of(SeasonLimits.Part, f.Land?.Acres), Of(SeedLimits.BatchDry, f.Dry?.Pounds), Of(SeasonLimits.Loads, f.Loads)],
         LoadGone f => [Of(SeasonLimits.LoadNumber, f.Number), Of(SeasonLimits.Load, f.Soaked?.Pounds)],

@@ -27,6 +27,9 @@ public sealed partial class MarkTelling(Telling tell)
         WaterCurtailed { Left: { } left } f => f.Until is { } until
             ? Fill(Words.CurtailedUntil, ("source", f.Source), ("flow", tell.Flow(left)), ("when", tell.NearMoment(f.From)), ("until", tell.NearMoment(until)))
             : Fill(Words.Curtailed, ("source", f.Source), ("flow", tell.Flow(left)), ("when", tell.NearMoment(f.From))),
+        DitchesJoined f => Fill(f.Joined ? tell.Words.Ditch.MarkJoined : tell.Words.Ditch.MarkParted, ("one", f.Source), ("other", f.Other)),
+        CapShared f => f.Cap is { } cap ? Fill(tell.Words.Ditch.MarkCap, ("name", f.Name), ("sources", string.Join(" + ", f.Sources)), ("cap", tell.Flow(cap))) : Fill(tell.Words.Ditch.MarkCapOver, ("name", f.Name)),
+        TailwaterWaits f => f.Full is { } full ? Fill(tell.Words.Ditch.MarkWaits, ("source", f.Source), ("land", tell.Land(full)), ("fields", string.Join(", ", f.Fields))) : Fill(tell.Words.Ditch.MarkWaitsNone, ("source", f.Source)),
         FaultFound f => Fault(f),
         FaultMended => Words.Mended,
         _ => null,

@@ -41,6 +41,7 @@ public static class SeasonFold
         private readonly HazardFold hazards;
         private readonly HarvestFold harvest;
         private readonly CostFold costs;
+        private readonly DitchFold ditches;
 
         public Folding(SeasonState ground, Resolution resolution)
         {
@@ -48,6 +49,7 @@ public static class SeasonFold
             doubts.AddRange(resolution.Doubts);
             foreach (var field in ground.Farm.Fields)
                 fields.TryAdd(field.Code, new FieldFold(field.Code, ground, field, ground.Fields.FirstOrDefault(f => f.Code == field.Code), doubts));
+            ditches = new DitchFold(ground);
             (seed, water, air, talk, hazards) = (new SeedFold(ground, doubts), new WaterFold(ground, doubts), new AirFold(ground), new TalkFold(ground), new HazardFold(ground));
             (harvest, costs) = (new HarvestFold(ground, doubts), new CostFold(doubts));
         }
@@ -70,6 +72,7 @@ public static class SeasonFold
             hazards.Apply(mark);
             harvest.Apply(mark);
             costs.Apply(mark);
+            ditches.Apply(mark);
             if (mark.Fact is SeedLeft left && (field ?? LastOf(left.Trailer)) is { } sown) sown.LeftOver(left.Left);
             if (mark.Fact is FaultFound fault) Find(mark, fault, field);
             if (mark.Fact is FaultMended mended && faults.Mend(resolution.SpeaksFor(mended.Fault)) is { } gone) Mend(gone, line);
@@ -86,7 +89,7 @@ public static class SeasonFold
                 Now = now.ToOffset(ground.Offset),
                 // Past the last day of its plan a season goes on: there are still fields to drain and to cut.
                 Horizon = Today(now) > ground.Horizon ? Today(now) : ground.Horizon,
-                Farm = ground.Farm with { Fields = [.. known.Select(f => f.Land!)], Sources = sources, Hazards = hazards.Close() },
+                Farm = ditches.Close(ground.Farm with { Fields = [.. known.Select(f => f.Land!)], Sources = sources, Hazards = hazards.Close() }),
                 Fields = [.. ground.Fields.Select(f => fields.TryGetValue(f.Code, out var fold) ? fold.Season ?? f : f)],
                 Batches = batches,
                 Lots = lots,

@@ -23,20 +23,21 @@ internal static class HourReckoning
             new("wind_mps", KeyKind.Number, "m/s", "mean wind of the hour") { Least = 0, Most = 60 },
             new("wind_height_m", KeyKind.Number, "m", "height over the ground at which it was measured") { Least = 0.5, Most = 200 },
             new("solar_mj", KeyKind.Number, Energy, "the sun's energy at the ground in the hour") { Least = 0, Most = 5.1 },
-            new("night_clearness", KeyKind.Number, string.Empty, "sun over clear-sky sun of the last hours before sunset, for the night; 0.8 where left out") { Least = 0.3, Most = 1, Optional = true },
+            new("night_clearness", KeyKind.Number, string.Empty, "sun over clear-sky sun of the last hours before sunset, for the night and, in the standard, while the sun is low; 0.8 where left out") { Least = 0.3, Most = 1, Optional = true },
         ],
         [
             new("et0_mm", KeyKind.Number, "mm", "reference evapotranspiration of the hour"),
             new("asce_short_mm", KeyKind.Number, "mm", "by the American standard for short grass; dew shows below zero"),
             new("asce_tall_mm", KeyKind.Number, "mm", "by that standard for tall alfalfa"),
             new("net_radiation_mj", KeyKind.Number, Energy, "energy that grass keeps"),
+            new("asce_net_radiation_mj", KeyKind.Number, Energy, "the same by the American standard, which its figures use"),
             new("extraterrestrial_mj", KeyKind.Number, Energy, "energy at the top of the air"),
         ],
         Sources.Fao56.At("eq. 53"),
         "date=2026-05-10 middle_h=13.5 lat_deg=39.4 lon_deg=-122 utc_offset_h=-8 elev_m=20 temp_c=25 rh_pct=35 wind_mps=3 wind_height_m=2 solar_mj=3.1",
         Work)
     {
-        Limits = "One hour over short green grass. The standard's figures use the net radiation worked out here by FAO-56, which may differ from its own by a few hundredths of a megajoule near sunset.",
+        Limits = "One hour over short green grass, or tall alfalfa where it says so. While the sun is low, how clear the sky is must be told from the hours before.",
     };
 
     private static Outcome<Reckoned> Work(ReckoningInput given)
@@ -59,16 +60,20 @@ internal static class HourReckoning
         };
         var water = HourlyEvapotranspiration.Of(hour);
         var wind = ReferenceEvapotranspiration.WindAtTwoMeters(hour.Wind, hour.WindHeight);
-        double Standard(ReferenceSurface surface) => StandardizedEvapotranspiration.OfHour(surface, air, hour.Vapor, wind, hour.Elevation, water.NetRadiation).MillimetersPerDay / 24;
+        var net = StandardizedEvapotranspiration.NetRadiation(hour);
+        double Standard(ReferenceSurface surface) => StandardizedEvapotranspiration.OfHour(surface, air, hour.Vapor, wind, hour.Elevation, net).MillimetersPerDay / 24;
         return Outcome<Reckoned>.Of(new Reckoned(
             [
                 ("et0_mm", water.Rate.MillimetersPerDay / 24),
                 ("asce_short_mm", Standard(ReferenceSurface.Short)),
                 ("asce_tall_mm", Standard(ReferenceSurface.Tall)),
                 ("net_radiation_mj", water.NetRadiation),
+                ("asce_net_radiation_mj", net),
                 ("extraterrestrial_mj", water.Extraterrestrial),
             ],
             Show(given, hour, water, wind)
+                .Step("β", "height of the sun", HourlyEvapotranspiration.SunHeight(hour), "rad", "arcsin(sin φ sin δ + cos φ cos δ cos ω)", Sources.AsceEwri2005.At("hourly net radiation"))
+                .Step("Rns", "energy left by the American standard", net, Energy, "0.77 Rs − 2.042 × 10⁻¹⁰ T⁴ (0.34 − 0.14 √ea) (1.35 Rs/Rso − 0.35), Rs/Rso within 0.3 and 1; while β < 0.3 the clearness before", Sources.AsceEwri2005.At("hourly net radiation"))
                 .Step("ETos", "short grass by the American standard", Standard(ReferenceSurface.Short), "mm", "as ETo with 0.24 for 0.34 by day, 0.96 by night; below zero is dew", Sources.AsceEwri2005.At("eq. 1"))
                 .Step("ETrs", "tall alfalfa by that standard", Standard(ReferenceSurface.Tall), "mm", "the same with 66 for 37; 0.25 and G = 0.04 Rn by day, 1.7 and 0.2 Rn by night", Sources.AsceEwri2005.At("eq. 1")))
         { Cautions = [.. Cautions(hour, water)] });

@@ -106,6 +106,15 @@ public static class HourlyEvapotranspiration
         return angle - (2 * Math.PI * Math.Round(angle / (2 * Math.PI)));
     }
 
+    /// <summary>How high the sun stands over the horizon in the middle of the period; below zero it is down.</summary>
+    [Source(nameof(Sources.AsceEwri2005), "sin β = sin φ sin δ + cos φ cos δ cos ω")]
+    [return: PlainNumber("radians")]
+    public static double SunHeight(EvapotranspirationHour hour)
+    {
+        double f = Radians(hour.Latitude), d = SunEnergy.Declination(hour.DayOfYear);
+        return Math.Asin(Math.Clamp((Math.Sin(f) * Math.Sin(d)) + (Math.Cos(f) * Math.Cos(d) * Math.Cos(SunAngle(hour))), -1, 1));
+    }
+
     private static double SunsetAngle(EvapotranspirationHour hour) =>
         SunEnergy.SunsetHourAngle(Radians(hour.Latitude), SunEnergy.Declination(hour.DayOfYear));
 

@@ -29,6 +29,7 @@ public sealed record Words
         SignIn = SignInWords.English,
         WaterScreen = WaterScreenWords.English,
         SourceScreen = SourceScreenWords.English,
+        Ditch = DitchWords.English,
         SeedScreen = SeedScreenWords.English,
         FlightScreen = FlightScreenWords.English,
         Hazard = HazardWords.English,
@@ -70,6 +71,7 @@ public sealed record Words
         SignIn = SignInWords.Spanish,
         WaterScreen = WaterScreenWords.Spanish,
         SourceScreen = SourceScreenWords.Spanish,
+        Ditch = DitchWords.Spanish,
         SeedScreen = SeedScreenWords.Spanish,
         FlightScreen = FlightScreenWords.Spanish,
         Hazard = HazardWords.Spanish,
@@ -132,6 +134,8 @@ public sealed record Words
     public required WaterScreenWords WaterScreen { get; init; }
 
     public required SourceScreenWords SourceScreen { get; init; }
+
+    public required DitchWords Ditch { get; init; }
 
     /// <summary>Words of the seed screens.</summary>
     public required SeedScreenWords SeedScreen { get; init; }

@@ -49,4 +49,42 @@ public sealed class StandardizedEvapotranspirationReference
         Assert.Equal(grass, Hour(ReferenceSurface.Short), 0.0051);
         Assert.Equal(tall, Hour(ReferenceSurface.Tall), 0.0051);
     }
+
+    // Net radiation of the same hours, from what the station read: 40.41° N, 104.78° W, standard time of 105° W. At 21 h the sky is as clear as it was before
+    // dusk, which there was as dark as the standard lets it count: 0.3.
+    [Theory]
+    [InlineData(183, 15.5, 30.9, 1.09, 2.24, 0.8, 1.441)]
+    [InlineData(184, 12.5, 31.8, 0.98, 3.34, 0.8, 2.239)]
+    [InlineData(183, 20.5, 22.9, 1.20, 0.00, 0.3, -0.016)]
+    public void Net_radiation_of_an_hour_comes_out_as_printed(int dayOfYear, double middle, double celsius, double vapor, double solar, double before, double net)
+    {
+        // The sun is printed to 0.01 MJ: 0.005 of it moves the net radiation by 0.77 + 1.35 × 0.3 / 2.9 of that at most.
+        Assert.Equal(net, StandardizedEvapotranspiration.NetRadiation(Hour(dayOfYear, middle, celsius, vapor, solar, before)), 0.005);
+    }
+
+    [Fact]
+    public void While_the_sun_is_low_the_clearness_before_counts_and_a_sensor_in_the_dusk_does_not()
+    {
+        // 19.5 h on day 184: the sun stands under 0.3 rad; printed net radiation −0.120 with 0.03 of sun and what had been carried since the afternoon.
+        Assert.InRange(HourlyEvapotranspiration.SunHeight(Hour(184, 19.5, 25.9, 1.17, 0.03, 0.6)), -0.05, 0.3);
+        double Net(double solar, double before) => StandardizedEvapotranspiration.NetRadiation(Hour(184, 19.5, 25.9, 1.17, solar, before));
+        Assert.Equal(0.77 * 0.02, Net(0.05, 0.6) - Net(0.03, 0.6), 1e-9);
+        Assert.InRange(-0.120, Net(0.03, 1), Net(0.03, 0.3));
+    }
+
+    private static EvapotranspirationHour Hour(int dayOfYear, double middle, double celsius, double vapor, double solar, double before) => new()
+    {
+        DayOfYear = dayOfYear,
+        Middle = middle,
+        Latitude = 40.41,
+        Longitude = -104.78,
+        ZoneLongitude = -105,
+        Elevation = Greeley,
+        Air = Temperature.FromCelsius(celsius),
+        Vapor = Pressure.FromKilopascals(vapor),
+        Wind = Speed.FromMetersPerSecond(2),
+        WindHeight = Length.FromMeters(3),
+        Solar = solar,
+        NightClearness = before,
+    };
 }

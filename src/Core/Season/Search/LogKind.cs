@@ -42,7 +42,7 @@ public static class LogKinds
 {
     public static LogKind Of(MarkFact fact) => fact switch
     {
-        CheckWater or DepthRead or BoardsSet or FlowSeen or WaterOrdered or SourceSwitched or WaterCurtailed => LogKind.Water,
+        CheckWater or DepthRead or BoardsSet or FlowSeen or WaterOrdered or SourceSwitched or WaterCurtailed or DitchesJoined or CapShared or TailwaterWaits => LogKind.Water,
         FaultFound or FaultMended => LogKind.Faults,
         StageReached or FieldCorrected or BoundaryDrawn or HazardSeen => LogKind.Ground,
         BatchInSoak or BatchDrained or BatchDumped or TrailerSeen or SeedLeft => LogKind.Seed,
