@@ -12,6 +12,27 @@ public static partial class Sources
     public static Source DayCourseGeometry { get; } = new(nameof(DayCourseGeometry),
         "area and time above a threshold under a straight or sine course of the day's temperature", SourceStanding.Derived);
 
+    public static Source Yoshida1981 { get; } = new(nameof(Yoshida1981),
+        "S. Yoshida, Fundamentals of Rice Crop Science, International Rice Research Institute, 1981", SourceStanding.Read);
+
+    public static Source Japan1990 { get; } = new(nameof(Japan1990),
+        "Japanese Journal of Crop Science 59(4):687-695, 1990: heading of one japonica in 35 environments (abstract)", SourceStanding.Read);
+
+    public static Source WaterWarmth2018 { get; } = new(nameof(WaterWarmth2018),
+        "Water and air temperature impacts on rice phenology, California, about 2018 (abstract): inlet fields 5 days later at panicle initiation and 8 at heading", SourceStanding.Read);
+
+    public static Source LeavesUnderWater { get; } = new(nameof(LeavesUnderWater),
+        "California Rice Research Board, how rice is grown, education pages, undated", SourceStanding.Read);
+
+    public static Source ColdNights1974 { get; } = new(nameof(ColdNights1974),
+        "Cool night temperatures cause sterility in rice, California Agriculture 28(7):12-14, 1974 (abstract)", SourceStanding.Read);
+
+    public static Source ColdNightLimit { get; } = new(nameof(ColdNightLimit),
+        "night temperature of concern in California, about 55 °F over several nights, by variety", SourceStanding.FromMemory);
+
+    public static Source StageTargetsFitted { get; } = new(nameof(StageTargetsFitted),
+        "degree-days from sowing to each stage, fitted backward from usual dates; ripening 640 °F·d after heading from memory", SourceStanding.Default);
+
     public static Source Satterthwaite1946 { get; } = new(nameof(Satterthwaite1946),
         "F. E. Satterthwaite, An approximate distribution of estimates of variance components, Biometrics Bulletin 2:110-114, 1946", SourceStanding.FromMemory);
 

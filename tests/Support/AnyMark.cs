@@ -76,6 +76,8 @@ internal static class AnyMark
         return turned ? [ring[0], ring[3], ring[2], ring[1]] : ring;
     }
 
+    private static Temperature? Warm(int? degrees) => degrees is { } f ? Temperature.FromFahrenheit(f) : null;
+
     private static Gen<MarkFact> Water() => Gen.OneOf(
         Gen.Select(fields, checks, Gen.Enum<WaterSeen>()).Select((f, c, w) => (MarkFact)new CheckWater(f, c, w)),
         Gen.Select(fields, May(checks), depths).Select((f, c, d) => (MarkFact)new DepthRead(f, c, d)),
@@ -143,6 +145,13 @@ internal static class AnyMark
             Places = n < 10 ? [] : [new BarePlace(e.Parts[0].Outer[0], Area.FromAcres(0.5), h ?? Bearing.FromDegrees(90))],
             Lines = t ? [[.. e.Parts[0].Outer]] : [],
         }),
+        Gen.Select(fields, Gen.Int[0, 13]).Select((f, n) => (MarkFact)new StageSeen(f, Watersown.Growth.StagePoint.All[n % Watersown.Growth.StagePoint.All.Length])),
+        Gen.Select(Gen.Enum<Watersown.Seed.Maturity>(), Gen.Int[500, 1500], Gen.Int[100, 900], Gen.Int[100, 900]).Select((c, p, h, m) => (MarkFact)new StageTargetsSet(c,
+            new Watersown.Growth.StageTargets(DegreeDays.FromFahrenheit(p), DegreeDays.FromFahrenheit(p + h), DegreeDays.FromFahrenheit(p + h + m)))),
+        Gen.Select(fields, days, Gen.Int[60, 99], Gen.Int[30, 60]).Select((f, d, h, l) => (MarkFact)new FloodWarmth(f, d, Warm(h)!.Value, Warm(l)!.Value)),
+        Gen.Select(words, days, May(Gen.Int[60, 99]), May(Gen.Int[30, 60]), May(Gen.Int[0, 8])).Select((s, d, h, l, r) => (MarkFact)new WeatherTaken(s,
+            [new Watersown.Weather.WeatherDay(d) { High = Warm(h), Low = Warm(l), Rain = r is { } q ? WaterDepth.FromInches(q / 8.0) : null }, new Watersown.Weather.WeatherDay(d.AddDays(3)) { High = Warm(h ?? 77), Low = Warm(50) }])),
+        Gen.Select(words, Gen.Int[4, 9], Gen.Int[60, 99], Gen.Int[30, 60]).Select((s, m, h, l) => (MarkFact)new NormalsTaken(s, [new Watersown.Weather.MonthNormal(m, Warm(h)!.Value, Warm(l)!.Value)])),
         Gen.Select(days, hours, hours, Maybe(words)).Select((d, f, u, a) => (MarkFact)new SlotGiven(d, f, u) { Aeroplane = a }),
         Gen.Select(days, words, Gen.Enum<StandDownReason>(), Maybe(fields)).Select((d, w, y, f) => (MarkFact)new StoodDown(d, w, y) { Field = f }),
         Gen.Select(days, Gen.Int[0, 90].Array[3, 6].Array[1, 3], Maybe(words), May(winds), May(Gen.Int[20, 40]), Gen.Int[-4, 4]).Select((d, p, w, v, g, o) =>

@@ -12,7 +12,7 @@ namespace Watersown.Cli.Verbs;
 /// <summary>Takes in what the farm already has, in whatever form it has it.</summary>
 internal static class ImportVerb
 {
-    public static Command Create(Edge edge) => new("import", "Take in what the farm already has.") { List(edge), ImportBoundariesVerb.Create(edge), ImportObstaclesVerb.Create(edge), ImportFieldsVerb.Create(edge), ImportFarmVerb.Create(edge) };
+    public static Command Create(Edge edge) => new("import", "Take in what the farm already has.") { List(edge), ImportBoundariesVerb.Create(edge), ImportObstaclesVerb.Create(edge), ImportFieldsVerb.Create(edge), ImportFarmVerb.Create(edge), ImportWeatherVerb.Create(edge) };
 
     private static Command List(Edge edge)
     {

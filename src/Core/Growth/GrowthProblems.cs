@@ -14,4 +14,8 @@ public static class GrowthProblems
     public static ProblemKind NextMorningMissing { get; } = new("GROWTH-003", ProblemWeight.Refuse,
         "nothing was given for the next morning's lowest, and {method} is drawn to it. Give next_tmin, or choose single-triangle or single-sine.",
         "no se dio la mínima de la mañana siguiente, y {method} la necesita. Dé next_tmin, o elija single-triangle o single-sine.");
+
+    public static ProblemKind TargetsNotRising { get; } = new("GROWTH-004", ProblemWeight.Refuse,
+        "{value} to heading does not lie between {low} to panicle initiation and {high} to mature. Give the warmth from sowing to each.",
+        "{value} hasta el espigado no está entre {low} hasta el inicio de panícula y {high} hasta la madurez. Dé el calor desde la siembra hasta cada uno.");
 }

@@ -25,7 +25,7 @@ public static class GrowthReckonings
         ("vertical", Cutoff.Vertical),
     ];
 
-    public static ImmutableArray<Reckoning> All { get; } = [OneDay];
+    public static ImmutableArray<Reckoning> All { get; } = [OneDay, StageReckoning.Sum];
 
     private static Reckoning OneDay => new(
         "degree-days",

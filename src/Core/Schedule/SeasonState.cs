@@ -215,6 +215,9 @@ public sealed record SeasonState
 
     public ImmutableArray<DayWarmth> Warmth { get; init; } = [];
 
+    /// <summary>What days are like as a rule, as the farm typed it.</summary>
+    public FarmNormals Normals { get; init; } = FarmNormals.None;
+
     public ImmutableArray<TractorGroup> Tractors { get; init; } = [];
 
     public Crew Crew { get; init; } = new();

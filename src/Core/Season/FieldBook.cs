@@ -1,4 +1,5 @@
 using Watersown.Season.Learning;
+using Watersown.Weather;
 
 namespace Watersown.Season;
 
@@ -32,6 +33,12 @@ public sealed record FieldBook(string Code)
 
     /// <summary>Ring counts by zone, the newest of each.</summary>
     public ImmutableArray<(Mark Mark, RingsCounted Count)> Counts { get; init; } = [];
+
+    /// <summary>Stages of the crop that somebody saw, in order.</summary>
+    public ImmutableArray<(Mark Mark, StageSeen Seen)> Stages { get; init; } = [];
+
+    /// <summary>Days of its flood's own warmth.</summary>
+    public ImmutableArray<DayWarmth> Flood { get; init; } = [];
 
     /// <summary>When somebody last looked for anything in it.</summary>
     public DateTimeOffset? ScoutedAt { get; init; }

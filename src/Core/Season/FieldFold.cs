@@ -1,5 +1,6 @@
 using Watersown.Land;
 using Watersown.Schedule;
+using Watersown.Weather;
 using Watersown.Wording;
 
 namespace Watersown.Season;
@@ -20,6 +21,8 @@ internal sealed partial class FieldFold
     private DepthNote? depth;
     private SoakedSeed? left;
     private DateTimeOffset? scouted;
+    private readonly List<(Mark Mark, StageSeen Seen)> stages = [];
+    private readonly Dictionary<DateOnly, DayWarmth> flood = [];
     private (Mark Mark, TrackLooked Look)? track;
     private FlightBilled? billed;
 
@@ -57,6 +60,8 @@ internal sealed partial class FieldFold
         Loads = [.. loads],
         Left = left,
         Counts = [.. counts.Values.OrderBy(c => c.Count.Zone, StringComparer.Ordinal)],
+        Stages = [.. stages],
+        Flood = [.. flood.Values.OrderBy(f => f.Day)],
         ScoutedAt = scouted,
         Track = track,
         Billed = billed,
@@ -87,6 +92,8 @@ internal sealed partial class FieldFold
             case FieldCorrected or BoundaryDrawn: TakeGround(mark); break;
             case RingsCounted count: (counts[count.Zone], scouted) = ((mark, count), mark.Happened); break;
             case Scouted: scouted = mark.Happened; break;
+            case StageSeen seen: stages.Add((mark, seen)); break;
+            case FloodWarmth warm when warm.Low <= warm.High: flood[warm.Day] = new DayWarmth(warm.Day, warm.High, warm.Low); break;
             case TrackLooked look: track = (mark, look); break;
             case FlightBilled said: billed = said; break;
             default: break;

@@ -55,6 +55,11 @@ public static class MarkChecks
         LoadGone f => [Of(SeasonLimits.LoadNumber, f.Number), Of(SeasonLimits.Load, f.Soaked?.Pounds)],
         WindSeen f => [Of(WeatherLimits.Sustained, f.Sustained.MilesPerHour), Of(WeatherLimits.Gust, f.Gust.MilesPerHour)],
         WarmthRead f => [Of(WeatherLimits.High, f.High.Fahrenheit), Of(WeatherLimits.Low, f.Low.Fahrenheit)],
+        StageSeen f => [Of(CropLimits.Leaf, f.Point.Stage == Growth.CropStage.Leaf ? f.Point.Leaf : null)],
+        StageTargetsSet f => [Of(CropLimits.Initiation, f.Targets.Initiation.Fahrenheit), Of(CropLimits.Heading, f.Targets.Heading.Fahrenheit), Of(CropLimits.Mature, f.Targets.Mature.Fahrenheit)],
+        FloodWarmth f => [Of(WeatherLimits.High, f.High.Fahrenheit), Of(WeatherLimits.Low, f.Low.Fahrenheit)],
+        WeatherTaken f => f.Days.SelectMany((d, i) => new[] { (WeatherLimits.High, "days[" + Say.Number(i) + "].high_f", d.High?.Fahrenheit), (WeatherLimits.Low, "days[" + Say.Number(i) + "].low_f", d.Low?.Fahrenheit), (WeatherLimits.Rain, "days[" + Say.Number(i) + "].rain_in", d.Rain?.Inches) }),
+        NormalsTaken f => f.Months.SelectMany((m, i) => new[] { (WeatherLimits.High, "months[" + Say.Number(i) + "].high_f", (double?)m.High.Fahrenheit), (WeatherLimits.Low, "months[" + Say.Number(i) + "].low_f", m.Low.Fahrenheit) }),
         PlanIssued f => [Of(SeasonLimits.PlanNumber, f.Number)],
         HarvestMeansTold f =>
         [
@@ -89,6 +94,12 @@ public static class MarkChecks
                 break;
             case WarmthRead warmth when warmth.Low > warmth.High:
                 problems.Add(StateProblems.LowAboveHigh.At("fact.low_f", ("value", Fahrenheit(warmth.Low)), ("limit", Fahrenheit(warmth.High))));
+                break;
+            case FloodWarmth flood when flood.Low > flood.High:
+                problems.Add(StateProblems.LowAboveHigh.At("fact.low_f", ("value", Fahrenheit(flood.Low)), ("limit", Fahrenheit(flood.High))));
+                break;
+            case StageTargetsSet { Targets.Rising: false } set:
+                problems.Add(CropProblems.TargetsNotRising.At("fact.heading_dd_f", ("value", Say.Number(set.Targets.Initiation.Fahrenheit) + ", " + Say.Number(set.Targets.Heading.Fahrenheit) + ", " + Say.Number(set.Targets.Mature.Fahrenheit))));
                 break;
             case SlotGiven slot when slot.Until < slot.From:
                 problems.Add(StateProblems.HoursReversed.At("fact.until", ("value", Hour(slot.Until)), ("limit", Hour(slot.From))));

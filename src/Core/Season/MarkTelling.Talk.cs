@@ -29,6 +29,11 @@ public sealed partial class MarkTelling
         WindSeen f => Joined(
             f.Gust > f.Sustained ? Fill(Words.Wind, ("steady", tell.Quick(f.Sustained)), ("gust", tell.Quick(f.Gust))) : Fill(Words.WindSteady, ("steady", tell.Quick(f.Sustained))),
             f.Place is { } place ? Fill(Words.At, ("place", place)) : null),
+        StageSeen f => Fill(tell.Words.Crop.MarkStage, ("stage", Season.Crop.StageSpeech.Name(f.Point, tell.Words.Crop))),
+        StageTargetsSet f => Fill(tell.Words.Crop.MarkTargets, ("class", Season.Crop.StageSpeech.Class(f.Class, tell.Words.Crop)), ("pi", Wording.Say.Number(f.Targets.Initiation.Fahrenheit)), ("heading", Wording.Say.Number(f.Targets.Heading.Fahrenheit)), ("mature", Wording.Say.Number(f.Targets.Mature.Fahrenheit))),
+        FloodWarmth f => Fill(tell.Words.Crop.MarkFlood, ("high", tell.Warm(f.High)), ("low", tell.Warm(f.Low)), ("day", tell.ShortDay(f.Day))),
+        WeatherTaken f => Fill(tell.Words.Crop.MarkDays, ("n", Count(f.Days.Count)), ("source", f.Source)),
+        NormalsTaken f => Fill(tell.Words.Crop.MarkNormals, ("n", Count(f.Months.Count)), ("source", f.Source)),
         ForecastHeard f => f.Source is { } source ? Fill(Words.Forecast, ("when", tell.NearMoment(f.Issued)), ("source", source)) : Fill(Words.ForecastBare, ("when", tell.NearMoment(f.Issued))),
         _ => null,
     };

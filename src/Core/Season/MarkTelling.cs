@@ -68,7 +68,7 @@ public sealed partial class MarkTelling(Telling tell)
         Scouted f => f.What + ": " + f.Seen,
         Noted f => f.Text,
         Photographed => Words.Photo,
-        WarmthRead f => Fill(Words.Warmth, ("high", Warm(f.High)), ("low", Warm(f.Low)), ("day", tell.ShortDay(f.Day))),
+        WarmthRead f => Fill(Words.Warmth, ("high", tell.Warm(f.High)), ("low", tell.Warm(f.Low)), ("day", tell.ShortDay(f.Day))),
         _ => null,
     };
 
@@ -85,8 +85,6 @@ public sealed partial class MarkTelling(Telling tell)
     private string? Dry(DrySeed? seed) => seed is { } dry ? Fill(Words.DryWeight, ("n", Wording.Say.Number(tell.Whole(dry))), ("unit", tell.MassUnit)) : null;
 
     private string? Wet(SoakedSeed? seed) => seed is { } wet ? Fill(Words.WetWeight, ("n", Wording.Say.Number(tell.Whole(wet))), ("unit", tell.MassUnit)) : null;
-
-    private string Warm(Temperature warmth) => tell.Metric ? Wording.Say.Number(warmth.Celsius) + " °C" : Wording.Say.Number(warmth.Fahrenheit) + " °F";
 
     private string Seen(WaterSeen water) => water switch
     {

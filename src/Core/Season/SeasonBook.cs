@@ -46,6 +46,12 @@ public sealed record SeasonBook
     /// <summary>Plans and bills.</summary>
     public CostBook Costs { get; init; } = CostBook.Empty;
 
+    /// <summary>Days of weather, measured and usual.</summary>
+    public WeatherBook Weather { get; init; } = WeatherBook.Empty;
+
+    /// <summary>Warmth to the stages, as the farm says.</summary>
+    public CropTargets Targets { get; init; } = CropTargets.Usual;
+
     /// <summary>Days called off.</summary>
     public ImmutableArray<CalledOff> CalledOff { get; init; } = [];
 

@@ -42,6 +42,8 @@ public static class SeasonFold
         private readonly HarvestFold harvest;
         private readonly CostFold costs;
         private readonly DitchFold ditches;
+        private readonly DayFold days;
+        private readonly CropFold crop = new();
 
         public Folding(SeasonState ground, Resolution resolution)
         {
@@ -52,6 +54,7 @@ public static class SeasonFold
             ditches = new DitchFold(ground);
             (seed, water, air, talk, hazards) = (new SeedFold(ground, doubts), new WaterFold(ground, doubts), new AirFold(ground), new TalkFold(ground), new HazardFold(ground));
             (harvest, costs) = (new HarvestFold(ground, doubts), new CostFold(doubts));
+            days = new DayFold(ground);
         }
 
         public void Take(StoryLine line)
@@ -73,6 +76,8 @@ public static class SeasonFold
             harvest.Apply(mark);
             costs.Apply(mark);
             ditches.Apply(mark);
+            days.Apply(mark);
+            crop.Apply(mark);
             if (mark.Fact is SeedLeft left && (field ?? LastOf(left.Trailer)) is { } sown) sown.LeftOver(left.Left);
             if (mark.Fact is FaultFound fault) Find(mark, fault, field);
             if (mark.Fact is FaultMended mended && faults.Mend(resolution.SpeaksFor(mended.Fault)) is { } gone) Mend(gone, line);
@@ -111,6 +116,8 @@ public static class SeasonFold
                 Faults = faults.Open,
                 Messages = talk.Messages,
                 CalledOff = air.CalledOff,
+                Weather = days.Close(),
+                Targets = crop.Close(),
                 Plans = talk.Plans,
                 Harvest = harvested,
                 Costs = costs.Close(state, harvested),

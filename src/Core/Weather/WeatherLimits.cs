@@ -13,6 +13,12 @@ public static class WeatherLimits
 
     public static Limit Low { get; } = new("low_f", "°F") { Least = -20, Most = 130 };
 
+    public static Limit Mean { get; } = new("mean_f", "°F") { Least = -20, Most = 130 };
+
+    public static Limit Rain { get; } = new("rain_in", "in") { Least = 0, Most = 75, UsualMost = 8 };
+
+    public static Limit Month { get; } = new("month", string.Empty) { Least = 1, Most = 12, Whole = true };
+
     public static Limit Evaporation { get; } = new("evaporation_in_day", "in a day") { Least = 0, Most = 1, UsualMost = 0.5 };
 
     /// <summary>A forecast older than this is said to be old.</summary>

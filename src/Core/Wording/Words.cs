@@ -50,6 +50,7 @@ public sealed record Words
         Flown = FlownWords.English,
         Harvest = HarvestWords.English,
         Cost = CostWords.English,
+        Crop = CropWords.English,
     };
 
     public static Words Spanish { get; } = new()
@@ -92,6 +93,7 @@ public sealed record Words
         Flown = FlownWords.Spanish,
         Harvest = HarvestWords.Spanish,
         Cost = CostWords.Spanish,
+        Crop = CropWords.Spanish,
     };
 
     public required CommonWords Common { get; init; }
@@ -190,6 +192,8 @@ public sealed record Words
     public required HarvestWords Harvest { get; init; }
 
     public required CostWords Cost { get; init; }
+
+    public required CropWords Crop { get; init; }
 
     public static Words In(Language language) => language switch
     {

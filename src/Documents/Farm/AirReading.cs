@@ -54,5 +54,21 @@ internal static class AirReading
         return new DayWarmth(facts.Day("day") ?? default, Temperature.FromFahrenheit(high), Temperature.FromFahrenheit(facts.Number(WeatherLimits.Low) ?? high));
     }
 
+    /// <summary>Normals of the farm; a month of which neither mean nor high and low stand is said and left out.</summary>
+    public static FarmNormals Normals(JsonFacts facts, PartReader reader)
+    {
+        var months = ImmutableArray.CreateBuilder<MonthNormal>();
+        foreach (var (month, index) in facts.Entries("months").Select((m, i) => (m, i)))
+        {
+            var mean = month.Number(WeatherLimits.Mean);
+            if ((month.Number(WeatherLimits.High) ?? mean) is { } high && (month.Number(WeatherLimits.Low) ?? mean) is { } low && low <= high)
+                months.Add(new MonthNormal(Math.Clamp(month.Whole(WeatherLimits.Month.Key) ?? 1, 1, 12), Temperature.FromFahrenheit(high), Temperature.FromFahrenheit(low)));
+            else
+                reader.Problems.Add(FarmProblems.NormalUnworkable.At(Place.Of("normals.months", index, string.Empty, "mean_f")));
+        }
+
+        return new FarmNormals([.. months.DistinctBy(m => m.Month).OrderBy(m => m.Month)], facts.Text("source") ?? "typed by the farm");
+    }
+
     private static Speed? Speed(JsonFacts facts, Limit limit) => facts.Number(limit) is { } mph ? Quantities.Speed.FromMilesPerHour(mph) : null;
 }

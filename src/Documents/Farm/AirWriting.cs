@@ -1,6 +1,7 @@
 using Watersown.Documents.Json;
 using Watersown.Flight;
 using Watersown.Schedule;
+using Watersown.Weather;
 
 namespace Watersown.Documents.Farms;
 
@@ -34,6 +35,24 @@ internal static class AirWriting
             pen.Day("day", day.Day);
             pen.Number("high_f", day.High.Fahrenheit);
             pen.Number("low_f", day.Low.Fahrenheit);
+        });
+        WriteNormals(pen, state.Normals);
+    }
+
+    private static void WriteNormals(JsonPen pen, FarmNormals normals)
+    {
+        if (normals.Months.IsEmpty) return;
+        pen.Thing("normals", () =>
+        {
+            pen.Text("source", normals.Source);
+            pen.Things("months", normals.Months, month =>
+            {
+                pen.Number("month", month.Month);
+                if (month.MeanOnly) pen.Number("mean_f", month.Mean.Fahrenheit);
+                if (month.MeanOnly) return;
+                pen.Number("high_f", month.High.Fahrenheit);
+                pen.Number("low_f", month.Low.Fahrenheit);
+            });
         });
     }
 

@@ -47,6 +47,18 @@ public static partial class FarmOutline
         new("issued", new Outline.Moment(), "when the forecast was issued; seen or measured where not given"),
     ]);
 
+    private static Outline.Thing Normals => new("normals",
+    [
+        new("source", Text(), "where they come from, in words"),
+        Need("months", new Outline.Several(new Outline.Thing("month",
+        [
+            Need(OutlineKey.Of(WeatherLimits.Month, "the month, 1 to 12")),
+            OutlineKey.Of(WeatherLimits.Mean, "mean temperature of a day, where that alone is known"),
+            OutlineKey.Of(WeatherLimits.High, "mean of the highest"),
+            OutlineKey.Of(WeatherLimits.Low, "mean of the lowest"),
+        ]), 12), "month by month"),
+    ]);
+
     private static Outline.Thing Warmth => new("warmth",
     [
         Need("day", new Outline.Day(), "the day"),

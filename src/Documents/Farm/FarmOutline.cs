@@ -46,6 +46,7 @@ public static partial class FarmOutline
         new("slots", new Outline.Several(Slot), "dated slots of the flying service"),
         new("wind", new Outline.Several(Wind), "wind seen and forecast"),
         new("warmth", new Outline.Several(Warmth), "high and low of the days"),
+        new("normals", Normals, "what days are like as a rule"),
         new("tractors", new Outline.Several(Tractor), "tractors by what they pull"),
         new("crew", Crew, "people who limit how much goes on at once"),
         new("prices", Prices, "what the farm says things cost"),

@@ -34,4 +34,8 @@ public static class FarmProblems
     public static ProblemKind TestUnworkable { get; } = new("FARM-008", ProblemWeight.Warn,
         "the {value} rows of trays cannot be worked, and the test was left out. Give as many trays in every row, three at least, with something caught in each row.",
         "las {value} filas de charolas no se pueden calcular, y la prueba se dejó fuera. Dé igual número de charolas en cada fila, al menos tres, con algo en cada fila.");
+
+    public static ProblemKind NormalUnworkable { get; } = new("FARM-009", ProblemWeight.Warn,
+        "this month has neither a mean nor a high with a low not above it, and was left out. Give mean_f, or high_f and low_f.",
+        "este mes no tiene ni media ni una máxima con una mínima que no la supere, y se dejó fuera. Dé mean_f, o high_f y low_f.");
 }

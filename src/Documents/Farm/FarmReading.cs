@@ -77,6 +77,7 @@ public static class FarmReading
             Slots = [.. facts.Entries("slots").Select(AirReading.Slot)],
             Wind = [.. facts.Entries("wind").Select((w, i) => AirReading.Wind(w, i, reader)).OrderBy(w => w.At)],
             Warmth = [.. facts.Entries("warmth").Select(AirReading.Warmth).OrderBy(w => w.Day)],
+            Normals = facts.Thing("normals") is { } normals ? AirReading.Normals(normals, reader) : bare.Normals,
             Tractors = [.. facts.Entries("tractors").Select(WorkReading.Tractors)],
             Crew = facts.Thing("crew") is { } crew ? WorkReading.Crew(crew) : bare.Crew,
             Anchoring = facts.Days(SeedLimits.Anchoring) is { Ticks: > 0 } loose ? loose : null,

@@ -1,5 +1,6 @@
 using Watersown.Costs;
 using Watersown.Documents.Farms;
+using Watersown.Growth;
 using Watersown.Season;
 
 namespace Watersown.Documents.Logbooks;
@@ -24,6 +25,9 @@ public static class MarkWords
         ("seed", StandDownReason.Seed),
         ("field", StandDownReason.Field),
         ("other", StandDownReason.Other));
+
+    public static WordList<CropStage> CropStages { get; } = new(
+        ("leaf", CropStage.Leaf), ("tillering", CropStage.Tillering), ("panicle-initiation", CropStage.PanicleInitiation), ("booting", CropStage.Booting), ("heading", CropStage.Heading), ("mature", CropStage.Mature));
 
     public static WordList<HazardSighting> Sightings { get; } = new(("new", HazardSighting.New), ("still-there", HazardSighting.StillThere), ("gone", HazardSighting.Gone));
 

@@ -43,5 +43,7 @@ public sealed class Typed(Telling telling)
 
     public GrainYield Grain(double value) => telling.Metric ? GrainYield.FromTonnesPerHectare(value) : GrainYield.FromHundredweightsPerAcre(value);
 
+    public Temperature Warm(double value) => telling.Metric ? Temperature.FromCelsius(value) : Temperature.FromFahrenheit(value);
+
     public Area Land(double value) => telling.Metric ? Area.FromHectares(value) : Area.FromAcres(value);
 }

@@ -45,3 +45,22 @@ public sealed class DegreeDaysReckoningTests
     public void A_high_below_a_low_never_reaches_the_formula() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => Warmth.OfDay(Temperature.FromCelsius(20), Temperature.FromCelsius(10), nextLow: null, new WarmthRule(WarmthMethod.Simple, Temperature.FromCelsius(10))));
 }
+
+public sealed class StageReckoningTests
+{
+    private static readonly Datum Normals = Datum.ListOf(new[] { (5, 16.5), (6, 23.5), (7, 27.0), (8, 25.5), (9, 22.0) }.Select(n => Datum.Row(("month", n.Item1), ("dd_f", n.Item2))));
+
+    // By hand: 22 May days are 363, 28.4 June days 667; 1,905 at the end of July, 1,910 within the first of August.
+    [Fact]
+    public void Dates_worked_by_hand_come_out()
+    {
+        var asked = Ask.For("stage-dates", ("sown", "2026-05-10"), ("pi_dd_f", 1030), ("heading_dd_f", 1910), ("mature_dd_f", 2550), ("normals", Normals));
+        Assert.Equal(("2026-06-30", "2026-08-02", "2026-07-17", "2026-07-23"), (asked.Text("pi"), asked.Text("heading"), asked.Text("tender_from"), asked.Text("tender_until")));
+        Assert.InRange(asked.Number("heading_error_days"), 6.5, 8);
+        Assert.Equal("2026-08-08", Ask.For("stage-dates", ("sown", "2026-05-10"), ("pi_dd_f", 1030), ("heading_dd_f", 1910), ("mature_dd_f", 2550), ("normals", Normals), ("pi_seen", "2026-07-06")).Text("heading"));
+    }
+
+    [Fact]
+    public void Targets_that_do_not_rise_are_refused() =>
+        Ask.For("stage-dates", ("sown", "2026-05-10"), ("pi_dd_f", 2000), ("heading_dd_f", 1910), ("mature_dd_f", 2550), ("normals", Normals)).Refuses((GrowthProblems.TargetsNotRising, "heading_dd_f"));
+}

@@ -41,6 +41,7 @@ internal static class AnyState
             UsualUntil = new TimeOnly(10, dice.Whole(60)),
             Slots = [.. dice.Several(3, i => new FlyingSlot(new DateOnly(2026, 5, 9 + i), new TimeOnly(6, 30), new TimeOnly(10, dice.Whole(60), 15)) { Aeroplane = dice.All ? "aeroplane 0" : null })],
             Wind = [.. dice.Several(4, i => Wind(dice, i))],
+            Normals = dice.All ? new FarmNormals([new MonthNormal(5, Temperature.FromFahrenheit(dice.Figure(60, 90)), Temperature.FromFahrenheit(dice.Figure(40, 60))), new MonthNormal(6, Temperature.FromFahrenheit(73.5), Temperature.FromFahrenheit(73.5))], "typed by the farm") : FarmNormals.None,
             Warmth = [.. dice.Several(3, i => new DayWarmth(new DateOnly(2026, 5, 8 + i), Temperature.FromFahrenheit(dice.Figure(70, 100)), Temperature.FromFahrenheit(dice.Figure(30, 60))))],
             Tractors = [.. dice.Several(3, i => new TractorGroup($"group {i}", [GroundWork.Chisel, (GroundWork)dice.Whole(5)], dice.Whole(4), AreaRate.FromAcresPerHour(dice.Figure(4, 20))))],
             Crew = new Crew { Drivers = dice.Maybe(3), Irrigators = dice.Maybe(2), FieldsPerIrrigator = 1 + dice.Whole(5), WorkFrom = new TimeOnly(5, dice.Whole(60)), WorkUntil = new TimeOnly(17, 30) },

@@ -10,6 +10,14 @@ namespace Watersown.Farms;
 public sealed class FarmReadingTests
 {
     [Fact]
+    public void A_month_without_figures_is_said_and_the_others_are_read()
+    {
+        var read = SmallFarm.WithKey("normals", """{"source":"mine","months":[{"month":5,"mean_f":66.5},{"month":6},{"month":7,"high_f":95,"low_f":59}]}""");
+        Assert.Equal(("FARM-009", "normals.months[1]"), (Assert.Single(read.Problems).Kind.Code, read.Problems[0].Where[..17]));
+        Assert.Equal(([66.5, 77.0], "mine"), (read.Value.Normals.Months.Select(m => Math.Round(m.Mean.Fahrenheit, 9)), read.Value.Normals.Source), EqualityComparer<(IEnumerable<double>, string)>.Create((a, b) => a.Item1.SequenceEqual(b.Item1) && a.Item2 == b.Item2, _ => 0));
+    }
+
+    [Fact]
     public void Name_acres_and_rate_are_enough_for_a_field()
     {
         var read = SmallFarm.Read("""

@@ -83,6 +83,14 @@ public sealed class Telling
 
     public string LossUnit => Metric ? "mm" : Common.Inches;
 
+    /// <summary>Unit of a temperature.</summary>
+    public string WarmUnit => Metric ? "°C" : "°F";
+
+    /// <summary>A temperature to the whole degree, without its unit.</summary>
+    public string WarmNumber(Temperature warmth) => Say.Number(Metric ? warmth.Celsius : warmth.Fahrenheit);
+
+    public string Warm(Temperature warmth) => WarmNumber(warmth) + " " + WarmUnit;
+
     /// <summary>A speed without its unit.</summary>
     public string SpeedNumber(Speed speed) => Say.Number(Metric ? speed.KilometersPerHour : speed.MilesPerHour);
 
