@@ -19,6 +19,7 @@ public static class Desk
             ReckonVerb.Create(edge),
             SheetsVerb.Create(edge),
             HandoutVerb.Create(edge),
+            SeasonVerb.Create(edge),
             VerifyVerb.Create(edge),
             FarmVerb.Create(edge),
             ImportVerb.Create(edge),

@@ -83,4 +83,10 @@ public static partial class Sources
 
     public static Source HarvestBalance { get; } = new(nameof(HarvestBalance),
         "green grain cut in a day against the room of the dryers", SourceStanding.Derived);
+
+    public static Source DrainPractice { get; } = new(nameof(DrainPractice),
+        "boards out 21 to 28 days after half heading on heavy clay, 28 to 35 on light or leaky ground; 10 to 20 days until a combine is carried", SourceStanding.CommonPractice);
+
+    public static Source ArkansasDrain2010 { get; } = new(nameof(ArkansasDrain2010),
+        "University of Arkansas, notes on draining rice, 5 August 2010: 25 to 28 days after half heading, heads turned down", SourceStanding.Read);
 }

@@ -5,10 +5,10 @@ namespace Watersown.Harvest;
 /// <param name="Waiting">Square meters times days at risk.</param>
 /// <param name="Finish">Days until the last is cut.</param>
 /// <param name="Early">Square meters times days until they are cut: of two alike, the one that has more in.</param>
-internal readonly record struct HarvestCost(double Left, double Waiting, int Finish, double Early) : IComparable<HarvestCost>
+internal readonly record struct HarvestCost(double Left, double Waiting, int Finish, double Early)
 {
-    public int CompareTo(HarvestCost other) =>
-        (Math.Round(Left), Math.Round(Waiting), Finish, Math.Round(Early)).CompareTo((Math.Round(other.Left), Math.Round(other.Waiting), other.Finish, Math.Round(other.Early)));
+    /// <summary>To be compared by: without the dust of sums.</summary>
+    public (double, double, int, double) Rank => (Math.Round(Left), Math.Round(Waiting), Finish, Math.Round(Early));
 }
 
 /// <summary>Counts a harvest through day by day, for one order of the fields.</summary>
@@ -36,9 +36,9 @@ internal sealed class HarvestCount
         variety = [.. ask.Fields.Select(f => Array.IndexOf(varieties, f.Variety))];
         var noon = new DateTimeOffset(start.Year, start.Month, start.Day, 12, 0, 0, ask.From.Offset);
         // A day beyond the last is looked at, to see what waits over night.
-        moisture = [.. ask.Fields.Select(f => Enumerable.Range(0, HarvestQueue.MostDays + 1).Select(d => f.Trend?.On(noon.AddDays(d)).Share ?? (ask.Means.CutFrom.Share + ask.Means.CutTo.Share) / 2).ToArray())];
+        moisture = [.. ask.Fields.Select(f => Enumerable.Range(0, HarvestOrder.MostDays + 1).Select(d => f.Trend?.On(noon.AddDays(d)).Share ?? (ask.Means.CutFrom.Share + ask.Means.CutTo.Share) / 2).ToArray())];
         carries = [.. ask.Fields.Select(f => f.Carries is { } day ? day.DayNumber - start.DayNumber : 0)];
-        rooms = [.. Enumerable.Range(0, HarvestQueue.MostDays).Select(d => Rooms(start.AddDays(d)))];
+        rooms = [.. Enumerable.Range(0, HarvestOrder.MostDays).Select(d => Rooms(start.AddDays(d)))];
     }
 
     public HarvestCost Cost(int[] order) => Run(order, null);
@@ -64,7 +64,7 @@ internal sealed class HarvestCount
         double waiting = 0, early = 0;
         var finish = 0;
         var begun = new double[varieties.Length];
-        for (var day = 0; day < HarvestQueue.MostDays && left.Any(l => l > 0); day++)
+        for (var day = 0; day < HarvestOrder.MostDays && left.Any(l => l > 0); day++)
         {
             var room = rooms[day].Select(r => r.Sets).ToArray();
             var combine = combining;
@@ -144,7 +144,7 @@ internal sealed class HarvestCount
         if (ask.Fields.IsEmpty) return null;
         var land = ask.Fields.Sum(f => f.Left.SquareMeters);
         var grain = Enumerable.Range(0, ask.Fields.Length).Sum(i => ask.Fields[i].Left.SquareMeters * Lightest(i));
-        for (var day = 0; day < HarvestQueue.MostDays; day++)
+        for (var day = 0; day < HarvestOrder.MostDays; day++)
         {
             land -= combining;
             grain -= rooms[day].Sum(r => r.Sets) * set;
@@ -155,7 +155,7 @@ internal sealed class HarvestCount
     }
 
     // Grain weighs least when it is driest of all the days looked at.
-    private double Lightest(int field) => Enumerable.Range(0, HarvestQueue.MostDays).Where(d => IsFit(field, d)).Select(d => GreenPerLand(field, d)).DefaultIfEmpty(GreenPerLand(field, 0)).Min();
+    private double Lightest(int field) => Enumerable.Range(0, HarvestOrder.MostDays).Where(d => IsFit(field, d)).Select(d => GreenPerLand(field, d)).DefaultIfEmpty(GreenPerLand(field, 0)).Min();
 
     private bool DryerBinds()
     {

@@ -83,6 +83,7 @@ internal sealed class BatchFold(string code, SoakBatch? ground)
         Batch = Batch(),
         Place = Place(now),
         Dry = Dry,
+        Lot = Lot,
         Sown = Sown,
         Dumped = AllDumped && Dry is { } dry && dry > Sown ? dry - Sown : Dumped,
         Remaining = Remaining,

@@ -1,5 +1,3 @@
-using Watersown.Harvest;
-
 namespace Watersown.Season;
 
 /// <summary>What the farm cuts and delivers with. What is not given stays as it was.</summary>

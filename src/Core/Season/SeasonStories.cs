@@ -46,6 +46,8 @@ public sealed record BatchBook(string Code)
 
     public BatchPlace Place { get; init; }
 
+    public string? Lot { get; init; }
+
     /// <summary>Dry seed put in; none where not told.</summary>
     public DrySeed? Dry { get; init; }
 

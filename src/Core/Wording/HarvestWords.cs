@@ -101,6 +101,38 @@ public sealed partial record HarvestWords
 
     public required string BoardsSince { get; init; }
 
+    public required string ToDrain { get; init; }
+
+    public required string DrainTitle { get; init; }
+
+    public required string DrainLead { get; init; }
+
+    public required string DrainSources { get; init; }
+
+    public required string DrainNone { get; init; }
+
+    public required string DrainHeading { get; init; }
+
+    public required string DrainEarliest { get; init; }
+
+    public required string DrainTell { get; init; }
+
+    public required string DrainCarries { get; init; }
+
+    public required string DrainRipe { get; init; }
+
+    public required string DrainSeen { get; init; }
+
+    public required string DrainAbout { get; init; }
+
+    public required string DrainNoSpill { get; init; }
+
+    public required string DrainLate { get; init; }
+
+    public required string DrainOut { get; init; }
+
+    public required string Span { get; init; }
+
     public required string MeansTitle { get; init; }
 
     public required string CombinesAre { get; init; }

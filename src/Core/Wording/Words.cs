@@ -50,6 +50,7 @@ public sealed record Words
         Flown = FlownWords.English,
         Harvest = HarvestWords.English,
         Cost = CostWords.English,
+        Record = RecordWords.English,
         Crop = CropWords.English,
     };
 
@@ -93,6 +94,7 @@ public sealed record Words
         Flown = FlownWords.Spanish,
         Harvest = HarvestWords.Spanish,
         Cost = CostWords.Spanish,
+        Record = RecordWords.Spanish,
         Crop = CropWords.Spanish,
     };
 
@@ -192,6 +194,8 @@ public sealed record Words
     public required HarvestWords Harvest { get; init; }
 
     public required CostWords Cost { get; init; }
+
+    public required RecordWords Record { get; init; }
 
     public required CropWords Crop { get; init; }
 

@@ -1,7 +1,7 @@
 using Watersown.Documents.Farms;
-using Watersown.Documents.Logbooks;
 using Watersown.Documents.Plan;
 using Watersown.Records.Database;
+using Watersown.Records.Season;
 using Watersown.Schedule;
 using Watersown.Season;
 
@@ -26,8 +26,6 @@ internal sealed record KnownSeason(string Book, FarmVersion Farm, SeasonState Gr
 /// </summary>
 internal sealed class LiveSeason(Book book, TimeProvider time, Bell bell) : IDisposable
 {
-    private const int MarksAtOnce = 5_000;
-
     private static readonly TimeSpan lookAgain = TimeSpan.FromSeconds(10);
 
     private readonly SemaphoreSlim gate = new(1, 1);
@@ -87,15 +85,8 @@ internal sealed class LiveSeason(Book book, TimeProvider time, Bell bell) : IDis
 
     private async Task<KnownSeason> WithMarksAsync(KnownSeason before, CancellationToken stop)
     {
-        var (log, upto) = (before.Log, before.Upto);
-        while (true)
-        {
-            var more = await book.MarksAfterAsync(upto, MarksAtOnce, stop);
-            if (more.IsEmpty) return before with { Log = log, Upto = upto };
-            // A mark that this program cannot read stays in the book and goes to the phones; here it counts for nothing.
-            log = log.With(more.Select(m => MarkReading.Read(System.Text.Encoding.UTF8.GetBytes(m.Mark.Body))).Where(m => m.HasValue).Select(m => m.Value));
-            upto = more[^1].Seq;
-        }
+        var (log, upto) = await OpenSeason.MarksAsync(book, before.Log, before.Upto, stop);
+        return before with { Log = log, Upto = upto };
     }
 
     /// <summary>A kept plan, laid on the season as it stands now; none where it cannot be read any more.</summary>

@@ -12,21 +12,21 @@ public sealed class CostTests
     [InlineData(1691, 4.8)]
     [InlineData(1284, 3.7)]
     public void The_published_costs_break_even_at_the_published_yields(double cost, double yield) =>
-        Assert.Equal(yield, BreakEven.Of(Money.FromDollars(cost), Money.FromDollars(350), null, Fraction.One).Value.Yield.HundredweightsPerAcre, 0.05);
+        Assert.Equal(yield, BreakEven.Of(Money.FromDollars(cost), Money.FromDollars(350m), null, Fraction.One).Value.Yield.HundredweightsPerAcre, 0.05);
 
     // The same table: 10 t at 350 are 3,500, less 1,691 and 1,284 leave 1,809 and 2,216.
     [Theory]
     [InlineData(1691, 1809)]
     [InlineData(1284, 2216)]
     public void The_published_margins_are_left(double cost, double margin) =>
-        Assert.Equal(margin, (double)BreakEven.Of(Money.FromDollars(cost), Money.FromDollars(350), GrainYield.FromHundredweightsPerAcre(10), Fraction.One).Value.Margin!.Value.Amount, 0.001);
+        Assert.Equal(margin, (double)BreakEven.Of(Money.FromDollars(cost), Money.FromDollars(350m), GrainYield.FromHundredweightsPerAcre(10), Fraction.One).Value.Margin!.Value.Amount, 0.001);
 
     [Fact]
     public void A_landlords_share_raises_both() => Gen.Select(Gen.Int[1, 5000], Gen.Int[5, 50], Gen.Int[20, 130], Gen.Int[10, 100]).Sample((cost, price, grain, percent) =>
     {
         var yield = GrainYield.FromHundredweightsPerAcre(grain);
-        var all = BreakEven.Of(Money.FromDollars(cost), Money.FromDollars(price), yield, Fraction.One).Value;
-        var part = BreakEven.Of(Money.FromDollars(cost), Money.FromDollars(price), yield, Fraction.FromPercent(percent)).Value;
+        var all = BreakEven.Of(Money.FromDollars((decimal)cost), Money.FromDollars((decimal)price), yield, Fraction.One).Value;
+        var part = BreakEven.Of(Money.FromDollars((decimal)cost), Money.FromDollars((decimal)price), yield, Fraction.FromPercent(percent)).Value;
         Assert.Equal(all.Yield.HundredweightsPerAcre * 100 / percent, part.Yield.HundredweightsPerAcre, 1e-6 * part.Yield.HundredweightsPerAcre);
         Assert.True(part.Price >= all.Price);
         Assert.True(part.Margin <= all.Margin);

@@ -1,5 +1,3 @@
-using Watersown.Reckon;
-
 namespace Watersown.Harvest;
 
 public sealed class HarvestRateTests

@@ -33,6 +33,7 @@ public sealed record HarvestBoard
                     Variety = f.Season?.Variety,
                     Trend = MoistureTrend.Of(f.Told.Samples),
                     Lodged = f.Told.Lodged,
+                    Carries = DrainBoard.Carries(book, f.Field),
                 }),
         ];
         if (standing.IsEmpty || harvest.Means is not { Combining: { } combining, Sets: { } sets, Expected: { } expected } means || combining <= Area.Zero) return new HarvestBoard { Standing = standing };
@@ -43,8 +44,8 @@ public sealed record HarvestBoard
         return new HarvestBoard
         {
             Standing = standing,
-            Plan = HarvestQueue.Plan(ask),
-            Alone = harvest.Rooms.Any(r => r.Dryer is not null) ? HarvestQueue.Plan(ask with { Rooms = [.. harvest.Rooms.Where(r => r.Dryer is null)] }) : null,
+            Plan = HarvestOrder.Plan(ask),
+            Alone = harvest.Rooms.Any(r => r.Dryer is not null) ? HarvestOrder.Plan(ask with { Rooms = [.. harvest.Rooms.Where(r => r.Dryer is null)] }) : null,
             Rate = HarvestRate.Of(combining, expected, moisture, sets, means.SetWeight, land),
         };
     }

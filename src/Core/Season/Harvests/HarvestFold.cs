@@ -47,6 +47,7 @@ internal sealed class HarvestFold(SeasonState ground, ImmutableArray<Doubt>.Buil
         }
     }
 
+    /// <summary>What the marks come to, and what does not agree.</summary>
     /// <param name="state">The season with every mark laid on.</param>
     public HarvestBook Close(SeasonState state)
     {

@@ -1,4 +1,3 @@
-using Watersown.Harvest;
 using Watersown.Schedule.Sheets;
 using Watersown.Wording;
 
@@ -74,6 +73,26 @@ public sealed class HarvestFoldTests
         Assert.True(helped.Plan!.Finish <= helped.Alone.Finish);
         Assert.Equal(board.Standing.Sum(f => f.Left.Acres), board.Plan.Days.Sum(d => d.Cuts.Sum(c => c.Land.Acres)), 0.01);
         Assert.All(board.Plan.Days, d => Assert.True(d.Sets.Sum(s => s.Count) <= 15));
+    }
+
+    [Fact]
+    public void A_field_whose_boards_came_out_yesterday_is_not_cut_before_its_ground_carries()
+    {
+        MarkFact[] told =
+        [
+            new HarvestMeansTold { Combines = 2, EachDay = Area.FromAcres(45), Sets = 15, Expected = GrainYield.FromHundredweightsPerAcre(95) },
+            new MoistureSampled("N3", Fraction.FromPercent(19)), new BoardsOut("N3"), new MoistureSampled("R4", Fraction.FromPercent(20)),
+        ];
+        var book = Fold(told);
+        var board = HarvestBoard.Of(book);
+        // Clay at 0.10 in/day is heavy ground: 14 days at least.
+        Assert.Equal(new DateOnly(2026, 10, 9), board.Standing.Single(f => f.Code == "N3").Carries);
+        Assert.True(board.Plan!.Of("N3").First().Day >= new DateOnly(2026, 10, 9));
+        Assert.True(board.Plan.Of("R4").First().Day == new DateOnly(2026, 9, 25));
+        var lines = DrainBoard.Of(book, board.Plan);
+        Assert.All(lines, l => Assert.True(l.Dates.Value.Earliest > l.Heading.Day));
+        Assert.Equal(lines.Select(l => l.Dates.Value.Earliest).Order(), lines.Select(l => l.Dates.Value.Earliest));
+        Assert.Contains(lines, l => l.Field.Code == "N1");
     }
 
     [Fact]

@@ -2,7 +2,7 @@ using CsCheck;
 
 namespace Watersown.Harvest;
 
-public sealed class HarvestQueueTests
+public sealed class HarvestOrderTests
 {
     private static readonly DateTimeOffset Start = new(2026, 9, 25, 7, 0, 0, TimeSpan.FromHours(-7));
 
@@ -25,7 +25,7 @@ public sealed class HarvestQueueTests
     [Fact]
     public void All_that_can_be_cut_is_cut_once_and_no_day_takes_more_than_there_is_room_for() => Asks.Sample(ask =>
     {
-        var plan = HarvestQueue.Plan(ask);
+        var plan = HarvestOrder.Plan(ask);
         foreach (var field in ask.Fields) Assert.Equal(field.Left.Acres, plan.Of(field.Code).Sum(c => c.Cut.Land.Acres), 0.001);
         foreach (var day in plan.Days)
         {
@@ -53,9 +53,9 @@ public sealed class HarvestQueueTests
     [Fact]
     public void The_order_chosen_waits_no_longer_than_any_other_that_was_a_beginning() => Asks.Sample(ask =>
     {
-        var plan = HarvestQueue.Plan(ask);
-        Assert.True(plan.Waiting <= HarvestQueue.InOrder(ask, [.. ask.Fields.Select(f => f.Code)]).Waiting + 1);
-        Assert.Equal(plan.Waiting, HarvestQueue.InOrder(ask, plan.Order).Waiting, 1);
+        var plan = HarvestOrder.Plan(ask);
+        Assert.True(plan.Waiting <= HarvestOrder.InOrder(ask, [.. ask.Fields.Select(f => f.Code)]).Waiting + 1);
+        Assert.Equal(plan.Waiting, HarvestOrder.InOrder(ask, plan.Order).Waiting, 1);
     }, iter: 100);
 
     [Fact]
@@ -66,8 +66,8 @@ public sealed class HarvestQueueTests
             var ask = new HarvestAsk(
                 [.. new[] { a, b, c, d }.Select((m, i) => new StandingGrain("F" + i, Area.FromAcres(60 + (i * 37)), GrainYield.FromHundredweightsPerAcre(90)) { Variety = i % 2 == 0 ? "E-1" : "I-1", Trend = MoistureTrend.Of([new(Start, Fraction.FromPercent(m))]) })],
                 Means, Start);
-            var best = Orders(["F0", "F1", "F2", "F3"]).Min(o => HarvestQueue.InOrder(ask, o).Waiting);
-            Assert.Equal(best, HarvestQueue.Plan(ask).Waiting, 1);
+            var best = Orders(["F0", "F1", "F2", "F3"]).Min(o => HarvestOrder.InOrder(ask, o).Waiting);
+            Assert.Equal(best, HarvestOrder.Plan(ask).Waiting, 1);
         }
     }
 
@@ -76,11 +76,11 @@ public sealed class HarvestQueueTests
     public void A_constant_field_ends_when_the_room_of_the_dryer_says_so()
     {
         var ask = new HarvestAsk([new StandingGrain("F0", Area.FromAcres(1095), GrainYield.FromHundredweightsPerAcre(95))], Means, Start);
-        var plan = HarvestQueue.Plan(ask);
+        var plan = HarvestOrder.Plan(ask);
         Assert.True(plan.DryerBinds);
         Assert.Equal(new DateOnly(2026, 10, 9), plan.Finish);
         Assert.Equal(plan.Finish, plan.NotBefore);
-        var helped = HarvestQueue.Plan(ask with { Rooms = [new DryerRoom(new(2026, 9, 25), new(2026, 12, 1), 5) { Dryer = "cooperative" }] });
+        var helped = HarvestOrder.Plan(ask with { Rooms = [new DryerRoom(new(2026, 9, 25), new(2026, 12, 1), 5) { Dryer = "cooperative" }] });
         Assert.False(helped.DryerBinds);
         Assert.Equal(new DateOnly(2026, 10, 7), helped.Finish);
     }
@@ -90,7 +90,7 @@ public sealed class HarvestQueueTests
     {
         var ask = new HarvestAsk([new StandingGrain("F0", Area.FromAcres(100), GrainYield.FromHundredweightsPerAcre(95)) { Variety = "S-1" }], Means with { Sets = 0 }, Start)
         { Rooms = [new DryerRoom(new(2026, 9, 25), new(2026, 12, 1), 5) { Dryer = "mill", Variety = "E-1" }] };
-        var plan = HarvestQueue.Plan(ask);
+        var plan = HarvestOrder.Plan(ask);
         Assert.Null(plan.Finish);
         Assert.Empty(plan.Days);
     }

@@ -74,7 +74,7 @@ public sealed record HarvestPlan
 /// Puts fields in an order for the combines so that as little grain as may be waits too dry or lying down, and the end comes
 /// early. Orders are weighed by a day-by-day count of combines and dryer room in which a set holds one variety only.
 /// </summary>
-public static class HarvestQueue
+public static class HarvestOrder
 {
     /// <summary>Days looked at.</summary>
     public const int MostDays = 150;
@@ -85,7 +85,7 @@ public static class HarvestQueue
     {
         if (ask.Means is not { Combining: not null, Sets: not null }) throw new ArgumentException("combines and dryer are not told", nameof(ask));
         var count = new HarvestCount(ask);
-        var best = Starts(ask).Select(o => (Order: o, Cost: count.Cost(o))).MinBy(s => s.Cost);
+        var best = Starts(ask).Select(o => (Order: o, Cost: count.Cost(o).Rank)).MinBy(s => s.Cost);
         var (order, cost) = (best.Order, best.Cost);
         var tries = ask.Tries;
         for (var better = true; better && tries > 0;)
@@ -98,7 +98,7 @@ public static class HarvestQueue
                     if (from == to) continue;
                     tries--;
                     var moved = Moved(order, from, to);
-                    var trial = count.Cost(moved);
+                    var trial = count.Cost(moved).Rank;
                     if (trial.CompareTo(cost) >= 0) continue;
                     (order, cost, better) = (moved, trial, true);
                 }
