@@ -19,7 +19,7 @@ internal static class Counting
         CoverCount Count(byte[] into, bool wide)
         {
             Array.Clear(into);
-            return CoverCount.Run(into, grid, lines, flight.Runs, Reach.About(flight.Swath), wide);
+            return CoverCount.Run(into, grid, lines, flight.Runs, Reach.About(flight.Swath, Length.Zero), wide);
         }
 
         var quads = flight.Quads(grid);
@@ -48,7 +48,7 @@ internal static class Counting
 
     private static void Lay(CoverGrid grid, Flight flight)
     {
-        var lines = new FlownLines(flight.Runs, new SwathEdges(grid, Reach.About(flight.Swath), wide: true));
+        var lines = new FlownLines(flight.Runs, new SwathEdges(grid, Reach.About(flight.Swath, Length.Zero), wide: true));
         while (lines.Next())
         {
         }
@@ -87,7 +87,7 @@ internal static class Counting
         return (Area.FromSquareMeters(field.Area - covered), Area.FromSquareMeters(overlap));
     }
 
-    private static double Say(string what, int times, Action action, double? ours)
+    public static double Say(string what, int times, Action action, double? ours)
     {
         for (var i = 0; i < times; i++) action();
         Thread.Sleep(200); // the compiler's second thoughts

@@ -35,7 +35,7 @@ internal sealed record Flight(string Name, ImmutableArray<PlanePart> Field, Leng
     public List<PlanePoint[]> Quads(CoverGrid grid)
     {
         var quads = new List<PlanePoint[]>();
-        var lines = new FlownLines(Runs, new SwathEdges(grid, Reach.About(Swath), wide: true));
+        var lines = new FlownLines(Runs, new SwathEdges(grid, Reach.About(Swath, Length.Zero), wide: true));
         while (lines.Next())
         {
             var e = lines.Edges;

@@ -1,9 +1,12 @@
 using System.CommandLine;
 using Watersown.Documents.Tracks;
+using Watersown.Flight;
 using Watersown.Flight.Flown;
 using Watersown.Land;
 using Watersown.Records.Flight;
 using Watersown.Records.Schedule;
+using Watersown.Schedule.Sheets;
+using Watersown.Shapes;
 using Watersown.Wording;
 
 namespace Watersown.Cli.Verbs;
@@ -26,7 +29,14 @@ internal sealed class VerifyVerb
     private readonly Option<double> terminal = Bounded(new Option<double>("--fall-mps") { Description = "Speed at which the seed would fall in still air, m/s.", DefaultValueFactory = _ => 6.5 }, 0.5, 50);
     private readonly Option<double> wind = Bounded(new Option<double>("--wind-mph") { Description = "Wind while it was flown, mph." }, 0, 80);
     private readonly Option<double> from = Bounded(new Option<double>("--wind-from-deg") { Description = "Where that wind came from, from true north." }, 0, 360);
+    private readonly SeedOptions seed = new();
     private readonly Option<string?> folder = new("--handout") { Description = "Also write the field and what was flown as GeoJSON, KML, GPX, shapefiles and ISO 11783-10 into this folder: new, empty, or written into before." };
+    private readonly Option<bool> exact = new("--exact") { Description = "Also work out skipped, single and doubled land by the outlines of the swaths, without cells: slower." };
+    private readonly Option<string?> pdf = new("--pdf") { Description = "Also write one page of PDF: map, figures, where to walk, and whether the invoice agrees." };
+    private readonly Option<bool> replace = new("--replace") { Description = "What is at --pdf already may go." };
+    private readonly Option<double?> billedAcres = Bounded(new Option<double?>("--billed-ac") { Description = "Acres on the invoice, to hold against what was flown." }, 0.01, 100_000);
+    private readonly Option<double?> billedPounds = Bounded(new Option<double?>("--billed-lb") { Description = "Soaked pounds on the invoice; with --soaked-out-lb." }, 1, 1e7);
+    private readonly Option<string?> invoice = new("--invoice") { Description = "Number or name of the invoice, for the page." };
     private readonly Option<bool> json = new("--json") { Description = "Answer in JSON." };
     private readonly Option<string> language = LanguageOption.Create();
 
@@ -36,8 +46,9 @@ internal sealed class VerifyVerb
         var command = new Command("verify", "Hold a track against a field: what was flown, skipped, flown twice, and how far each figure can be off.")
         {
             verb.boundary, verb.track, verb.swath, verb.field, verb.columns, verb.gate, verb.withoutTimes, verb.cell, verb.rate, verb.planned,
-            verb.lag, verb.height, verb.terminal, verb.wind, verb.from, verb.folder, verb.json, verb.language,
+            verb.lag, verb.height, verb.terminal, verb.wind, verb.from, verb.folder, verb.exact, verb.pdf, verb.replace, verb.billedAcres, verb.billedPounds, verb.invoice, verb.json, verb.language,
         };
+        verb.seed.AddTo(command);
         command.SetAction((parsed, stop) => verb.RunAsync(edge, parsed, stop));
         return command;
     }
@@ -54,7 +65,8 @@ internal sealed class VerifyVerb
             {
                 Field = parsed.GetValue(field),
                 WithoutTimes = parsed.GetValue(withoutTimes),
-                Options = new TrackOptions { Columns = known, Progress = Progress(edge, file, speaks) },
+                Options = new TrackOptions { Columns = known },
+                Progress = Progress(edge, file, speaks),
             },
             stop);
         if (verified.IsRefused) return await RefuseAsync(edge, verified.Problems, speaks);
@@ -66,17 +78,37 @@ internal sealed class VerifyVerb
             if (written.IsRefused) return await RefuseAsync(edge, written.Problems, speaks);
         }
 
+        var areas = parsed.GetValue(exact) ? ExactAreas.Of(verified.Value.Report, Path.GetFileName(file)) : (Outcome<LayerAreas>?)null;
+        if (areas is { IsRefused: true }) return await RefuseAsync(edge, areas.Problems, speaks);
+        var matches = Matches(parsed, verified.Value.Report);
+        if (parsed.GetValue(pdf) is { } page)
+        {
+            var name = parsed.GetValue(field) ?? Path.GetFileNameWithoutExtension(parsed.GetValue(boundary)!);
+            var paper = new FlownPaper(name, Path.GetFileName(file)) { Matches = matches, Invoice = parsed.GetValue(invoice), Made = edge.Time.GetLocalNow() };
+            var written = WriteFlownPage.Run(FlownPage.Of(verified.Value.Report, paper, new Telling(speaks, metric: false, paper.Made)), page, paper.Made, parsed.GetValue(replace));
+            if (written.IsRefused) return await RefuseAsync(edge, written.Problems, speaks);
+        }
+
         var telling = new FlownTelling(Words.In(speaks), metric: false);
         await edge.Out.WriteLineAsync(parsed.GetValue(json)
-            ? FlownDocument.ToJson(verified.Value.Report, verified.Value.Told, telling)
-            : FlownText.Of(verified.Value, telling, Words.In(speaks).Flown));
+            ? FlownDocument.ToJson(verified.Value.Report, verified.Value.Told, telling, areas?.Value)
+            : FlownText.Of(verified.Value, (matches, areas?.Value), telling, Words.In(speaks).Flown));
         return ExitCode.Done;
     }
+
+    private FlownMatches Matches(ParseResult parsed, FlownReport report) => FlownAccounts.Of(new FlownAccount(report.Net, report.Flown, report.Net * report.Skip.Error.Share)
+    {
+        Seed = report.Question is { Out: { } seed, Rate: { } asked } ? SeedLeftOver.Of(new SownSeed(seed.Soaked, SoakedSeed.Zero, report.Net, asked) { WetFactor = seed.Factor }) : null,
+        BilledLand = parsed.GetValue(billedAcres) is { } acres ? Area.FromAcres(acres) : null,
+        BilledSeed = parsed.GetValue(billedPounds) is { } pounds ? SoakedSeed.FromPounds(pounds) : null,
+    });
 
     private FlownQuestion Ask(ParseResult parsed, Boundary edgeOf) => new(edgeOf, Length.FromFeet(parsed.GetValue(swath)))
     {
         Cell = parsed.GetValue(cell) is { } side ? Length.FromFeet(side) : null,
         Rate = parsed.GetValue(rate) is { } pounds ? SeedRate.FromPoundsPerAcre(pounds) : null,
+        Shape = seed.Shape(parsed),
+        Out = seed.Out(parsed),
         Planned = parsed.GetValue(planned) is { } degrees ? Bearing.FromDegrees(degrees) : null,
         Carry = parsed.GetValue(height) is { } feet
             ? new SeedCarry(TimeSpan.FromSeconds(parsed.GetValue(lag)), Length.FromFeet(feet), Speed.FromMetersPerSecond(parsed.GetValue(terminal)), Bearing.FromDegrees(parsed.GetValue(from)), Speed.FromMilesPerHour(parsed.GetValue(wind)))
@@ -90,10 +122,11 @@ internal sealed class VerifyVerb
     }
 
     // Only a person waits; a script reads the error stream for problems.
-    private static Action<long>? Progress(Edge edge, string file, Language speaks)
+    private static Action<long, Area>? Progress(Edge edge, string file, Language speaks)
     {
         if (!edge.ErrorIsTerminal || !File.Exists(file) || new FileInfo(file).Length is not (> 8 << 20 and var length)) return null;
-        return read => edge.Error.Write(read >= length ? "\r\u001b[K" : "\r" + Template.Fill(Words.In(speaks).Flown.Reading, ("percent", Say.Number(100.0 * read / length))));
+        var telling = new FlownTelling(Words.In(speaks), metric: false);
+        return (read, sown) => edge.Error.Write(read >= length ? "\r\u001b[K" : "\r\u001b[K" + Template.Fill(Words.In(speaks).Flown.Reading, ("percent", Say.Number(100.0 * read / length)), ("land", telling.Land(sown))));
     }
 
     private static Option<T> Bounded<T>(Option<T> option, double least, double most)

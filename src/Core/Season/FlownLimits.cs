@@ -7,7 +7,7 @@ public static class FlownLimits
 
     public static Limit Swath { get; } = new("swath_ft", "ft") { Above = 0, Most = 500, UsualLeast = 30, UsualMost = 90 };
 
-    public static Limit Net { get; } = new("net_ac", "ac") { Above = 0, Most = 100_000 };
+    public static Limit Net { get; } = new("net_ac", "ac") { Above = 0, Most = 2000, UsualLeast = 5, UsualMost = 400 };
 
     public static Limit Skip { get; } = Share("skip_pct");
 

@@ -13,6 +13,9 @@ namespace Watersown.Season;
 /// </summary>
 public static class MarkChecks
 {
+    // Net acres are as good as this; what is billed beyond is asked about.
+    private const double BilledSlack = 1.02;
+
     /// <summary>Everything found, places named as in a mark's document.</summary>
     /// <param name="mark">The mark.</param>
     /// <param name="ground">The farm, where there is one.</param>
@@ -52,6 +55,10 @@ public static class MarkChecks
         TailwaterWaits f => [Of(LandLimits.NeedsFull, f.Full?.Acres)],
         SeedLeft f => [Of(SeasonLimits.Left, f.Left.Pounds)],
         FieldSown f => [Of(SeasonLimits.Part, f.Land?.Acres), Of(SeedLimits.BatchDry, f.Dry?.Pounds), Of(SeasonLimits.Loads, f.Loads)],
+        FlightBilled f => [Of(FlownLimits.Billed, f.Land?.Acres), Of(SeasonLimits.Soaked, f.Soaked?.Pounds)],
+        TrackLooked f => [
+            Of(FlownLimits.Swath, f.Swath.Feet), Of(FlownLimits.Net, f.Net.Acres), Of(FlownLimits.Skip, f.Skip.Percent), Of(FlownLimits.SkipError, f.SkipError.Percent), Of(FlownLimits.Overlap, f.Overlap.Percent),
+            Of(FlownLimits.OffField, f.OffField.Percent), Of(FlownLimits.Passes, f.Passes), Of(FlownLimits.Heading, f.Heading?.Degrees), Of(FlownLimits.Spacing, f.Spacing?.Feet)],
         LoadGone f => [Of(SeasonLimits.LoadNumber, f.Number), Of(SeasonLimits.Load, f.Soaked?.Pounds)],
         WindSeen f => [Of(WeatherLimits.Sustained, f.Sustained.MilesPerHour), Of(WeatherLimits.Gust, f.Gust.MilesPerHour)],
         WarmthRead f => [Of(WeatherLimits.High, f.High.Fahrenheit), Of(WeatherLimits.Low, f.Low.Fahrenheit)],
@@ -143,6 +150,9 @@ public static class MarkChecks
             problems.Add(SeasonProblems.UnknownCheck.At("fact.check", ("value", Say.Number(check)), ("limit", Say.Number(field.Basins.Length))));
         if (fact is FieldCorrected said && field is not null && (said.Net ?? field.Net) is var net && (said.Gross ?? field.Gross) is { } gross && net > gross && (said.Net ?? said.Gross) is not null)
             problems.Add(LandProblems.NetAboveGross.At("fact.net_ac", ("value", Acres(net)), ("limit", Acres(gross))));
+        // A tenth of an acre is what invoices round to.
+        if (fact is FlightBilled { Land: { } billed } && field is not null && billed > (field.Net * BilledSlack) + Area.FromAcres(0.1))
+            problems.Add(SeasonProblems.BilledAboveField.At("fact.billed_ac", ("value", Acres(billed)), ("limit", Acres(field.Net))));
         if (fact is WaterOrdered order && ground.Farm.Sources.FirstOrDefault(s => string.Equals(s.Code, order.Source, StringComparison.OrdinalIgnoreCase)) is { } asked && order.Flow > asked.Cap)
             problems.Add(LandProblems.RunningAboveCap.At("fact.flow_cfs", ("value", Cfs(order.Flow)), ("limit", Cfs(asked.Cap))));
     }

@@ -90,4 +90,8 @@ public static class SeasonProblems
     public static ProblemKind SeedShort { get; } = new("SEASON-022", ProblemWeight.Warn,
         "{value} dry went into soak of lot {lot}, and {limit} dry was in hand. Correct a weight, or the lot.",
         "entraron al remojo {value} en seco de la partida {lot}, y había {limit} en seco. Corrija un peso, o la partida.");
+
+    public static ProblemKind BilledAboveField { get; } = new("SEASON-023", ProblemWeight.Warn,
+        "the invoice bills {value}, and the field is {limit} net. Ask what else is on it, or correct the acres.",
+        "la factura cobra {value}, y el campo tiene {limit} netos. Pregunte qué más incluye, o corrija la superficie.");
 }

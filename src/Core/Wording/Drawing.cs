@@ -62,5 +62,6 @@ public enum Ink
     None,
     White,
     Pale,
+    Gray,
     Black,
 }

@@ -81,7 +81,11 @@ public sealed partial record FlownWords
 
     public required string CautionUnknown { get; init; }
 
+    public required string CautionUnknownOne { get; init; }
+
     public required string CautionOther { get; init; }
+
+    public required string CautionOtherOne { get; init; }
 
     public required string WorkingTitle { get; init; }
 
@@ -104,6 +108,8 @@ public sealed partial record FlownWords
     public required string Keep { get; init; }
 
     public required string DrawingSpoken { get; init; }
+
+    public required string DrawingSpokenOne { get; init; }
 
     public required string What { get; init; }
 
@@ -138,4 +144,74 @@ public sealed partial record FlownWords
     public required string SeedNotTold { get; init; }
 
     public required string ToTrack { get; init; }
+
+    public required string SwathRight { get; init; }
+
+    public required string SwathLeft { get; init; }
+
+    public required string ExactTitle { get; init; }
+
+    public required string ExactSaid { get; init; }
+
+    public required string ExactAsk { get; init; }
+
+    public required string PlaceMark { get; init; }
+
+    public required string PlaceBare { get; init; }
+
+    public required string PlaceThin { get; init; }
+
+    public required string PlaceLand { get; init; }
+
+    public required string PlaceAt { get; init; }
+
+    public required string PlaceLong { get; init; }
+
+    public required string PlaceWide { get; init; }
+
+    public required string BilledSeedAsk { get; init; }
+
+    public required string InvoiceAsk { get; init; }
+
+    public required string InvoiceKeep { get; init; }
+
+    public required string BilledSaid { get; init; }
+
+    public required string PageLead { get; init; }
+
+    public required string PageFlown { get; init; }
+
+    public required string MatchSeed { get; init; }
+
+    public required string LaidMean { get; init; }
+
+    public required string LaidUneven { get; init; }
+
+    public required string LaidNear { get; init; }
+
+    public required string LaidThin { get; init; }
+
+    public required string LaidOff { get; init; }
+
+    public required string LaidTitle { get; init; }
+
+    public required string LaidPlaces { get; init; }
+
+    public required string LaidNone { get; init; }
+
+    public required string LaidPlace { get; init; }
+
+    public required string LaidSaid { get; init; }
+
+    public required string KeyThin { get; init; }
+
+    public required string KeyLess { get; init; }
+
+    public required string KeyAsked { get; init; }
+
+    public required string KeyMore { get; init; }
+
+    public required string CautionTested { get; init; }
+
+    public required string CautionSupposed { get; init; }
 }

@@ -25,7 +25,7 @@ public sealed partial record HazardWords
         TakenDown = "el archivo dice que lo quitaron: mire",
         Several = "{n} juntos",
         FileCaution = "El archivo público del {day} no lo nombra todo: cables, postes, mástiles delgados y obras nuevas suelen faltar. Mire.",
-        FileRead = "{read} líneas leídas; {near} cerca de los lotes, en lugar de {before} de un archivo anterior; {out} líneas dejadas fuera.",
+        FileRead = "{read} líneas leídas; {near} cerca de los campos, en lugar de {before} de un archivo anterior; {out} líneas dejadas fuera.",
         WrittenTo = "Escrito en {path}.",
         LightUnknown = "luz desconocida",
         LightNone = "sin luz",

@@ -7,8 +7,8 @@ public sealed partial record PassWords
         Title = "Pasadas de {field}",
         Open = "Pasadas y rumbos",
         Lead = "Una cifra para planear y hablar, no una línea para volar.",
-        NoPlace = "No se conoce ni el borde ni el centro de este lote: no hay nada que trazar.",
-        NothingLeft = "El terreno alrededor de lo que se sabe que hay allí ocupa todo el lote.",
+        NoPlace = "No se conoce ni el borde ni el centro de este campo: no hay nada que trazar.",
+        NothingLeft = "El terreno alrededor de lo que se sabe que hay allí ocupa todo el campo.",
         CellSaid = "{n} pasadas, {a} y {b}.",
         Heading = "Rumbo",
         HeadingBoth = "{a} y {b}, verdadero",
@@ -21,7 +21,7 @@ public sealed partial record PassWords
         Unsown = "Sin sembrar",
         UnsownRound = "alrededor de lo que dijo la finca",
         Bound = "Ninguna pasada recta con esta faja tarda menos de {min} min; esto es {gap} más. Pasadas mínimas: {n}.",
-        BoundLoose = "El lote tiene una entrada o un hueco: se sabe menos de cuántas pasadas bastarían, y no toda esa diferencia se pierde.",
+        BoundLoose = "El campo tiene una entrada o un hueco: se sabe menos de cuántas pasadas bastarían, y no toda esa diferencia se pierde.",
         RunCosts = "El rumbo que desea la finca tarda {min} min más que el más rápido.",
         RunIsQuickest = "Ningún otro rumbo es más rápido.",
         WiresAlong = "{n} de las pasadas van a lo largo de cables, sobre lo que dejan las pasadas que suben.",
@@ -44,7 +44,7 @@ public sealed partial record PassWords
         CautionLines =
         [
             "Una estimación para planear. El piloto al mando decide y puede rechazar cualquier pasada, carga o pista.",
-            "Aquí pueden faltar cables, postes, torres y obras nuevas, y los conocidos también matan. Recorra el lote y avise al piloto de día, antes de cada lote.",
+            "Aquí pueden faltar cables, postes, torres y obras nuevas, y los conocidos también matan. Recorra el campo y avise al piloto de día, antes de cada campo.",
             "La dosis vale lo que valen la muestra remojada y pesada y la compuerta ajustada con ella. Compare lo que salió con las cargas.",
             "La faja viene de una prueba de ese avión, ese esparcidor y esa semilla. No es la de otro.",
             "Las distancias a cables, torres y personas son práctica común y usted puede cambiarlas. No permiten nada.",

@@ -33,7 +33,7 @@ public sealed partial record StoryWords
         FaultAt = "{fault}, cuadro {n}",
         Mended = "Reparado",
         Billed = "el servicio de vuelo cobra",
-        TrackLooked = "recorrido comparado con el lote: {skip} % saltado, {overlap} % volado dos veces o más, {n} pasadas",
+        TrackLooked = "recorrido comparado con el campo: {skip} % saltado, {overlap} % volado dos veces o más, {n} pasadas",
         SownAll = "Sembrado",
         SownPart = "Sembrado, {land}",
         SownAgain = "Vuelto a sembrar",

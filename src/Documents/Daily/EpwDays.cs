@@ -51,7 +51,7 @@ internal static class EpwDays
 
     private static DateOnly? Day(string[] parts) =>
         int.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out var year) && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var month)
-        && int.TryParse(parts[2], NumberStyles.None, CultureInfo.InvariantCulture, out var day) && year is >= 1900 and <= 2200 && month is >= 1 and <= 12 && day >= 1 && day <= DateTime.DaysInMonth(year, month)
+        && int.TryParse(parts[2], NumberStyles.None, CultureInfo.InvariantCulture, out var day) && year is >= 1900 and <= 2200 && month is >= 1 and <= 12 && day >= 1 && day <= CultureInfo.InvariantCulture.Calendar.GetDaysInMonth(year, month)
             ? new DateOnly(year, month, day)
             : null;
 }

@@ -54,7 +54,7 @@ internal static class GhcnDays
             return;
         }
 
-        for (var day = 1; day <= DateTime.DaysInMonth(year, month); day++)
+        for (var day = 1; day <= CultureInfo.InvariantCulture.Calendar.GetDaysInMonth(year, month); day++)
         {
             var at = FirstValue + ((day - 1) * ValueWidth);
             if (at + 5 > line.Text.Length) break;

@@ -1,7 +1,6 @@
 using Watersown.Costs;
 using Watersown.Documents.Logbooks;
 using Watersown.Growth;
-using Watersown.Schedule;
 using Watersown.Schedule.Sheets;
 using Watersown.Season;
 using Watersown.Season.FieldRecords;

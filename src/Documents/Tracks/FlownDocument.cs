@@ -1,7 +1,9 @@
 using System.Text.Json;
 using Watersown.Documents.Reckon;
+using Watersown.Flight.Cover;
 using Watersown.Flight.Flown;
 using Watersown.Land;
+using Watersown.Shapes;
 
 namespace Watersown.Documents.Tracks;
 
@@ -12,15 +14,17 @@ public static class FlownDocument
     /// <param name="report">What was flown.</param>
     /// <param name="told">What the file told.</param>
     /// <param name="telling">Says cautions.</param>
-    public static string ToJson(FlownReport report, TrackTold told, FlownTelling telling) => DatumWriter.Text(writer => Write(writer, report, told, telling), indented: true);
+    /// <param name="exact">Areas by outlines; none where they were not asked for.</param>
+    public static string ToJson(FlownReport report, TrackTold told, FlownTelling telling, LayerAreas? exact = null) => DatumWriter.Text(writer => Write(writer, (report, exact), told, telling), indented: true);
 
     /// <summary>A heading there and back, 0 up to but not including 180; dust below 180 is 0.</summary>
     public static double? Axis(Bearing? heading) => heading is { } h ? Math.Round(h.Degrees % 180, 9) % 180 : null;
 
-    private static void Write(Utf8JsonWriter writer, FlownReport report, TrackTold told, FlownTelling telling)
+    private static void Write(Utf8JsonWriter writer, (FlownReport Report, LayerAreas? Exact) found, TrackTold told, FlownTelling telling)
     {
+        var report = found.Report;
         writer.WriteStartObject();
-        foreach (var (key, value) in Figures(report, told))
+        foreach (var (key, value) in Figures(report, told).Concat(Exact(found.Exact)))
         {
             writer.WritePropertyName(key);
             DatumWriter.Write(writer, value);
@@ -46,6 +50,7 @@ public static class FlownDocument
         yield return ("excess_pct", report.Cover.Shares.ExcessRatio * 100);
         yield return ("off_field_pct", report.OffField.Share.Percent);
         yield return ("off_field_error_pct", report.OffField.Error.Percent);
+        foreach (var figure in Laid(report)) yield return figure;
         yield return ("passes", passes.All.Length);
         yield return ("heading_deg", Datum.Of(Axis(passes.Heading)));
         yield return ("mean_spacing_ft", Datum.Of(passes.MeanSpacing?.Feet));
@@ -59,12 +64,31 @@ public static class FlownDocument
         yield return ("far_away", Datum.ListOf(report.Track.Far.Take(20).Select(f => Datum.Row(("lat", f.Around.Latitude), ("lon", f.Around.Longitude), ("count", f.Count)))));
         yield return ("pass_list", Datum.ListOf(passes.All.Select(Pass)));
         yield return ("spacings", Datum.ListOf(passes.Spacings.Select(s => Datum.Row(("left", s.Left), ("right", s.Right), ("spacing_ft", s.Apart.Feet)))));
-        yield return ("thin_places", Datum.ListOf(report.Cover.ThinPlaces.Select(t =>
-        {
-            var at = report.Track.Plane.ToPlace(t.At);
-            return Datum.Row(("lat", at.Latitude), ("lon", at.Longitude), ("ac", t.Area.Acres), ("long_ft", t.Long.Feet), ("wide_ft", t.Wide.Feet), ("heading_deg", t.Heading.Degrees));
-        })));
+        yield return ("thin_places", Places(report, report.Cover.ThinPlaces));
     }
+
+    private static IEnumerable<(string Key, Datum Value)> Exact(LayerAreas? exact) =>
+        exact is null ? [] : [("exact_skip_ac", exact.None.Acres), ("exact_single_ac", exact.Once.Acres), ("exact_overlap_ac", exact.More.Acres)];
+
+    private static IEnumerable<(string Key, Datum Value)> Laid(FlownReport report)
+    {
+        var (deposit, asked) = (report.Deposit, report.Question);
+        yield return ("deposit_pattern", deposit.Shape.Tested ? "tested" : "supposed");
+        yield return ("deposit_mean_pct", deposit.Mean * 100);
+        yield return ("deposit_lb_ac_dry", Datum.Of(asked.Rate?.PoundsPerAcre * deposit.Mean));
+        yield return ("deposit_lb_ac_soaked", Datum.Of(asked.Rate?.PoundsPerAcre * deposit.Mean * asked.Out?.Factor));
+        yield return ("deposit_cv_pct", deposit.Cv.Percent);
+        yield return ("deposit_near_pct", deposit.Near.Percent);
+        yield return ("deposit_thin_pct", deposit.Thin.Percent);
+        yield return ("deposit_off_field_pct", deposit.OffField.Percent);
+        yield return ("deposit_thin_places", Places(report, report.ThinPlaces));
+    }
+
+    private static Datum Places(FlownReport report, ImmutableArray<ThinPlace> places) => Datum.ListOf(places.Select(t =>
+    {
+        var at = report.Track.Plane.ToPlace(t.At);
+        return Datum.Row(("lat", at.Latitude), ("lon", at.Longitude), ("ac", t.Area.Acres), ("long_ft", t.Long.Feet), ("wide_ft", t.Wide.Feet), ("heading_deg", t.Heading.Degrees));
+    }));
 
     private static Datum Pass(FlownPass pass) => Datum.Row(
         ("pass", pass.Number), ("heading_deg", pass.Heading.Degrees), ("along", pass.IsAlong), ("length_ft", pass.Length.Feet), ("speed_mph", Datum.Of(pass.Speed?.MilesPerHour)),

@@ -20,7 +20,7 @@ internal static class FlownNews
         Heading = report.Passes.Heading,
         Spacing = report.Passes.MeanSpacing,
         GateTold = report.Runs.Gate == GateKnown.Told,
-        Places = [.. report.Cover.ThinPlaces.Take(MostPlaces).Select(p => new BarePlace(report.Track.Plane.ToPlace(p.At), p.Area, p.Heading))],
+        Places = [.. report.Cover.ThinPlaces.Concat(report.ThinPlaces).OrderByDescending(p => p.Area).Take(MostPlaces).Select(p => new BarePlace(report.Track.Plane.ToPlace(p.At), p.Area, p.Heading))],
         Lines = [.. sketch.Select(l => (FactList<GeoPoint>)[.. l])],
     };
 }

@@ -17,6 +17,9 @@ public sealed record VerifyRequest(string BoundaryPath, string TrackPath, Func<B
 
     public TrackOptions Options { get; init; } = new();
 
+    /// <summary>Told of the bytes read so far and of the land they sowed; none where nobody waits.</summary>
+    public Action<long, Area>? Progress { get; init; }
+
     /// <summary>Leaves the times of the track unread.</summary>
     public bool WithoutTimes { get; init; }
 }
@@ -33,12 +36,15 @@ public static class VerifyTrack
     {
         var field = MapFile.Open(asked.BoundaryPath).Then(all => Choose(all, asked));
         if (!field.HasValue || field.Refusals.Any()) return Outcome<VerifiedTrack>.Refuse(field.Problems);
-        var sieve = new TrackSieve(field.Value);
-        var told = await ReadAsync(asked, sieve, stop);
+        var question = asked.Ask(field.Value);
+        var soFar = asked.Progress is null ? null : new FlownSoFar(question.Field, question.Swath);
+        var sieve = new TrackSieve(field.Value) { Kept = soFar is null ? null : soFar.Add };
+        var options = asked.Progress is { } tell ? asked.Options with { Progress = read => tell(read, soFar!.Sown) } : asked.Options;
+        var told = await ReadAsync(asked with { Options = options }, sieve, stop);
         ImmutableArray<Problem> problems = [.. field.Problems, .. told.Problems];
         if (told.IsRefused) return Outcome<VerifiedTrack>.Refuse(problems);
         var file = Path.GetFileName(asked.TrackPath);
-        var report = Verification.Of(sieve.Finish(), asked.Ask(field.Value), file);
+        var report = Verification.Of(sieve.Finish(), question, file);
         problems = [.. problems, .. report.Problems];
         return report.HasValue ? Outcome<VerifiedTrack>.Of(new VerifiedTrack(report.Value, told.Value), problems) : Outcome<VerifiedTrack>.Refuse(problems);
     }

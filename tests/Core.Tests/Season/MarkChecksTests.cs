@@ -40,6 +40,25 @@ public sealed class MarkChecksTests
         Assert.Equal([StateProblems.HoursReversed], Kinds(new SlotGiven(new(2026, 5, 8), new(9, 0), new(7, 0))));
     }
 
+    [Theory]
+    [InlineData(137, "")]
+    [InlineData(150, "SEASON-023")]
+    [InlineData(500, "LIMIT-005,SEASON-023")]
+    [InlineData(0, "LIMIT-001")]
+    [InlineData(5001, "LIMIT-003,SEASON-023")]
+    public void Acres_billed_beyond_the_field_are_asked_about_and_impossible_ones_refused(double acres, string codes) =>
+        Assert.Equal(codes, string.Join(",", Kinds(new FlightBilled("S3") { Land = Area.FromAcres(acres) }).Select(k => k.Code).Order(StringComparer.Ordinal)));
+
+    [Theory]
+    [InlineData(50, 137, "")]
+    [InlineData(20, 137, "LIMIT-004")]
+    [InlineData(120, 137, "LIMIT-005")]
+    [InlineData(501, 137, "LIMIT-003")]
+    [InlineData(50, 3, "LIMIT-004")]
+    [InlineData(50, 2001, "LIMIT-003")]
+    public void A_track_of_no_likely_swath_or_field_is_told(double swath, double acres, string code) =>
+        Assert.Equal(code, string.Join(",", Kinds(new TrackLooked("S3", Length.FromFeet(swath), Area.FromAcres(acres)) { Skip = Fraction.FromPercent(2), SkipError = Fraction.FromPercent(1), Overlap = Fraction.FromPercent(3), OffField = Fraction.FromPercent(4) }).Select(k => k.Code)));
+
     [Fact]
     public void A_field_a_source_and_a_check_that_the_farm_does_not_have_are_warned_of_never_refused()
     {

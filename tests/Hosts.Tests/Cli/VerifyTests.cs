@@ -125,9 +125,23 @@ public sealed class VerifyTests : IDisposable
     }
 
     [Fact]
+    public async Task A_row_of_trays_the_scale_and_exact_areas_are_in_the_answer()
+    {
+        var answer = await AskAsync(Edge(case48.Field), Csv(case48.Fixes()), "--exact", "--trays", "0,1,1,0", "--tray-spacing-ft", "20", "--rate-lb-ac", "150", "--soaked-out-lb", "3700", "--wet-factor", "1.25");
+        Assert.Equal("tested", answer.GetProperty("deposit_pattern").GetString());
+        Assert.Equal(0.03, Of(answer, "exact_skip_ac") / Of(answer, "net_ac"), 0.001);
+        Assert.Equal(0.03, Of(answer, "exact_overlap_ac") / Of(answer, "net_ac"), 0.001);
+        Assert.Equal(1.25, Of(answer, "deposit_lb_ac_soaked") / Of(answer, "deposit_lb_ac_dry"), 1e-9);
+
+        // 3,700 lb soaked are 2,960 lb dry: over 19.7684 ac, less what fell off the field.
+        Assert.Equal(3700 / 1.25 / 19.7684 * (1 - (Of(answer, "deposit_off_field_pct") / 100)), Of(answer, "deposit_lb_ac_dry"), 0.2);
+    }
+
+    [Fact]
     public async Task What_cannot_be_asked_is_refused()
     {
         var (edge, track) = (Edge(case48.Field), Csv(case48.Fixes()));
+        (await AsksAsync("verify", "--boundary", edge, "--track", track, "--swath-ft", "50", "--trays", "1,x,2")).Refused();
         (await AsksAsync("verify", "--boundary", edge, "--track", track, "--swath-ft", "0")).Refused();
         (await AsksAsync("verify", "--boundary", edge, "--track", Here("none.gpx"), "--swath-ft", "50")).Refused();
         Assert.Contains("FLOWN-004", (await AsksAsync("verify", "--boundary", edge, "--track", track, "--swath-ft", "50", "--field", "Z9")).Refused().Error, StringComparison.Ordinal);

@@ -6,6 +6,9 @@ public sealed record CoverOptions
     /// <summary>Side of a cell; none for <see cref="Coverage.CellFor"/>.</summary>
     public Length? Cell { get; init; }
 
+    /// <summary>How far right of the line of flight the middle of the swath lies; below zero to the left. A pattern may lean.</summary>
+    public Length Right { get; init; }
+
     /// <summary>Bare pieces nearer to one another than this are one place.</summary>
     [Source(nameof(Sources.FarmDefault), "about what one look from a boat or a levee takes in")]
     public Length Together { get; init; } = Length.FromMeters(3);

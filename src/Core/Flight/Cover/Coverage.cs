@@ -27,7 +27,7 @@ public static class Coverage
     /// <summary>Coverage of a field by runs flown with the gate open.</summary>
     /// <param name="field">The field on a plane in meters: pieces and holes.</param>
     /// <param name="runs">For each run the places of the middle of its swath on the ground, in flown order.</param>
-    /// <param name="swath">Width of the swath, half of it to either side.</param>
+    /// <param name="swath">Width of the swath, half of it to either side unless the options say that it leans.</param>
     /// <param name="options">How finely to look; none for the usual.</param>
     [Source(nameof(Sources.CellCounting))]
     public static Outcome<FieldCover> Of(ImmutableArray<PlanePart> field, ImmutableArray<ImmutableArray<PlanePoint>> runs, Length swath, CoverOptions? options = null) =>
@@ -57,7 +57,7 @@ public static class Coverage
     {
         var lines = FieldLines.Of(grid, field);
         var cells = new byte[grid.Size];
-        var counted = CoverCount.Run(cells, grid, lines, runs, Reach.About(swath), wide);
+        var counted = CoverCount.Run(cells, grid, lines, runs, Reach.About(swath, options.Right), wide);
         if (counted.Tally.Inside == 0) return Outcome<FieldCover>.Refuse(CoverProblems.NoLand.At("field", ("cell", Said(grid.Cell))));
         if (counted.TooOften) return Outcome<FieldCover>.Refuse(CoverProblems.FlownTooOften.At("runs", ("limit", Wording.Say.Number(MostTimes))));
         var places = ThinPlaces.Find(CellStrips.Bare(cells, grid, lines), grid, runs, options);

@@ -5,5 +5,8 @@ namespace Watersown.Flight.Cover;
 /// <param name="Right">To the right.</param>
 internal readonly record struct Reach(double Left, double Right)
 {
-    public static Reach About(Length swath) => new(swath.Meters / 2, swath.Meters / 2);
+    /// <summary>Half a swath to either side of a line that lies beside its middle.</summary>
+    /// <param name="swath">The swath.</param>
+    /// <param name="right">How far right of the line its middle lies.</param>
+    public static Reach About(Length swath, Length right) => new((swath.Meters / 2) - right.Meters, (swath.Meters / 2) + right.Meters);
 }

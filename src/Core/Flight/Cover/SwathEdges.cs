@@ -80,6 +80,9 @@ internal sealed class SwathEdges
         }
     }
 
+    /// <summary>The way of a piece of the line, of length one.</summary>
+    public (double Along, double Across) Way(int piece) => (wayAlong[piece], wayAcross[piece]);
+
     /// <summary>Lays both edges; false where the line stands still, turns by more than a right angle, or an edge runs backwards.</summary>
     public bool TryLay(ReadOnlySpan<PlanePoint> line)
     {

@@ -1,5 +1,7 @@
 using Watersown.Flight.Cover;
+using Watersown.Flight.Deposit;
 using Watersown.Land;
+using Watersown.Shapes;
 
 namespace Watersown.Flight.Flown;
 
@@ -19,6 +21,25 @@ public sealed record FlownQuestion(Boundary Field, Length Swath)
 
     /// <summary>What the land was to get; none where pounds are not asked.</summary>
     public SeedRate? Rate { get; init; }
+
+    /// <summary>How a pass lays; none for <see cref="LateralShape.Supposed"/>.</summary>
+    public LateralShape? Shape { get; init; }
+
+    /// <summary>How far right of the line of flight the middle of the swath lies: where the middle of the pattern lies.</summary>
+    public Length Right => Shape?.Middle ?? Length.Zero;
+
+    /// <summary>Seed that went out by the scale; none to take the gate as set for the rate asked for.</summary>
+    public SeedOut? Out { get; init; }
+}
+
+/// <summary>Seed that went out through the gate.</summary>
+/// <param name="Soaked">As weighed.</param>
+/// <param name="Factor">Soaked weight over dry weight.</param>
+public sealed record SeedOut(SoakedSeed Soaked, [property: PlainNumber("soaked weight over dry weight")] double Factor)
+{
+    /// <summary>The same as dry seed.</summary>
+    [Source(nameof(Sources.MassBalance), "soaked weight / factor")]
+    public DrySeed Dry => DrySeed.FromKilograms(Soaked.Kilograms / Factor);
 }
 
 /// <summary>What one should know before acting on it.</summary>
@@ -43,6 +64,12 @@ public enum FlownCaution
 
     /// <summary>The swath is taken as told, even from edge to edge.</summary>
     SwathAsTold,
+
+    /// <summary>What falls where was worked out with the farm's own test of the pattern.</summary>
+    PatternTested,
+
+    /// <summary>No pattern was tested: the form of it is supposed.</summary>
+    PatternSupposed,
 }
 
 /// <summary>A share with how far it can be off.</summary>
@@ -66,6 +93,12 @@ public sealed record FlownReport
 
     public required FieldCover Cover { get; init; }
 
+    /// <summary>What was laid where.</summary>
+    public required FieldDeposit Deposit { get; init; }
+
+    /// <summary>Where it lies thin though it was flown over: thin places in which no bare place lies.</summary>
+    public ImmutableArray<ThinPlace> ThinPlaces => [.. Deposit.Places.Where(thin => !Cover.ThinPlaces.Any(bare => Within(thin, bare)))];
+
     /// <summary>The land within the edge, less its holes.</summary>
     public required Area Net { get; init; }
 
@@ -84,4 +117,9 @@ public sealed record FlownReport
     public required ImmutableArray<FlownCaution> Cautions { get; init; }
 
     public required Working Working { get; init; }
+
+    // Both run along the same passes: within its length and width of the middle.
+    private static bool Within(ThinPlace thin, ThinPlace bare) =>
+        Math.Abs(bare.At.AheadOf(thin.Heading) - thin.Middle.AheadOf(thin.Heading)) <= thin.Long.Meters / 2
+        && Math.Abs(bare.At.RightOf(thin.Heading) - thin.Middle.RightOf(thin.Heading)) <= thin.Wide.Meters / 2;
 }

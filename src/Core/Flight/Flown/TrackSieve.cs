@@ -43,6 +43,9 @@ public sealed class TrackSieve
     /// <summary>More is near the field than can be kept: the rest is not taken.</summary>
     public bool IsFull => kept.IsFull;
 
+    /// <summary>Told of every place that is kept, while the track is still read.</summary>
+    public Action<FlownFix>? Kept { get; init; }
+
     /// <summary>The next place of the track.</summary>
     public void Add(Fix fix)
     {
@@ -151,6 +154,8 @@ public sealed class TrackSieve
 
         if (away && seen == TrackBreak.None) seen = TrackBreak.Lost;
         away = false;
-        kept.Add(new FlownFix(plane.ToPlane(fix.Latitude, fix.Longitude), fix.Seconds) { Height = (float)fix.Height, Speed = (float)fix.Speed, Gate = fix.Gate, Break = seen });
+        var near = new FlownFix(plane.ToPlane(fix.Latitude, fix.Longitude), fix.Seconds) { Height = (float)fix.Height, Speed = (float)fix.Speed, Gate = fix.Gate, Break = seen };
+        kept.Add(near);
+        Kept?.Invoke(near);
     }
 }

@@ -1,4 +1,5 @@
 using Watersown.Flight.Cover;
+using Watersown.Flight.Deposit;
 using Watersown.Land;
 
 namespace Watersown.Flight.Flown;
@@ -8,11 +9,11 @@ public static class FlownProblems
 {
     public static ProblemKind NotHere { get; } = new("FLOWN-001", ProblemWeight.Refuse,
         "nothing of it was flown with the gate open over this field; most of its places lie about {value}. Give the track of this field, or the edge of the right one.",
-        "nada se voló con la compuerta abierta sobre este lote; la mayoría de sus lugares está cerca de {value}. Dé el recorrido de este lote, o el lindero del correcto.");
+        "nada se voló con la compuerta abierta sobre este campo; la mayoría de sus lugares está cerca de {value}. Dé el recorrido de este campo, o el lindero del correcto.");
 
     public static ProblemKind TooMany { get; } = new("FLOWN-002", ProblemWeight.Refuse,
         "there are more than {limit} places near the field. Give one day's track, or a log of fewer places a second.",
-        "hay más de {limit} lugares cerca del lote. Dé el recorrido de un solo día, o un registro con menos lugares por segundo.");
+        "hay más de {limit} lugares cerca del campo. Dé el recorrido de un solo día, o un registro con menos lugares por segundo.");
 
     public static ProblemKind NotBelieved { get; } = new("FLOWN-003", ProblemWeight.Refuse,
         "{value} of its {count} places lie farther apart than an aeroplane gets in the time told. Its times cannot be right: ask to read it without them (--no-time).",
@@ -38,15 +39,17 @@ public static class Verification
         ImmutableArray<FlownRun> landed = asked.Carry is { } carry ? [.. runs.Runs.Select(r => carry.Landed(r, runs.Gate))] : runs.Runs;
         var passes = PassFinding.Of(runs.Runs, asked.Swath);
         var lines = asked.Planned is { } heading ? LineErrors.Of(passes, heading, asked.Swath) : null;
-        return Coverage.Of(field, [.. landed.Select(r => r.Line)], asked.Swath, new CoverOptions { Cell = asked.Cell })
-            .Map(cover => Report(new Found(track, asked, runs, landed, passes), cover, lines));
+        return Coverage.Of(field, [.. landed.Select(r => r.Line)], asked.Swath, new CoverOptions { Cell = asked.Cell, Right = asked.Right })
+            .Then(cover => DepositMap.Of(field, SeedFlow.Of(landed, asked), asked.Shape ?? LateralShape.Supposed(asked.Swath), new DepositOptions { Cell = asked.Cell })
+                .Map(deposit => Report(new Found(track, asked, runs, landed, passes), (cover, deposit), lines)));
     }
 
     private sealed record Found(FlownTrack Track, FlownQuestion Asked, FlownRuns Runs, ImmutableArray<FlownRun> Landed, FlownPasses Passes);
 
-    private static FlownReport Report(Found found, FieldCover cover, LineErrors? lines)
+    private static FlownReport Report(Found found, (FieldCover Cover, FieldDeposit Deposit) looked, LineErrors? lines)
     {
         var net = GeodesicArea.Of(found.Asked.Field);
+        var (cover, deposit) = looked;
         var shares = cover.Shares;
 
         // Ends that are off at random, each anywhere within its limits: their spread adds up as squares.
@@ -61,6 +64,7 @@ public static class Verification
             Landed = found.Landed,
             Passes = found.Passes,
             Cover = cover,
+            Deposit = deposit,
             Net = net,
             Flown = net * (1 - shares.SkipShare.Share),
             Skip = Measured(shares.SkipShare, shares.Skipped, shares.Field),
@@ -77,6 +81,7 @@ public static class Verification
     {
         yield return FlownCaution.Always;
         yield return FlownCaution.SwathAsTold;
+        yield return found.Asked.Shape is { Tested: true } ? FlownCaution.PatternTested : FlownCaution.PatternSupposed;
         if (found.Runs.SignalStuck) yield return FlownCaution.SignalStuck;
         if (found.Runs.Gate == GateKnown.WorkedOut) yield return FlownCaution.GateWorkedOut;
         if (found.Runs.Gate == GateKnown.DrawnApart) yield return FlownCaution.DrawnApart;
@@ -90,6 +95,7 @@ public static class Verification
         var (shares, passes, runs) = (report.Cover.Shares, report.Passes, report.Runs);
         var working = Working.Empty
             .Given("S", "swath", report.Question.Swath.Feet, "ft", "told")
+            .Given("r", "middle of the swath right of the line", report.Question.Right.Feet, "ft", report.Question.Shape is null ? "taken as on it" : "middle of the pattern")
             .Given("c", "side of a cell", report.Cover.Grid.Cell.Meters, "m", report.Question.Cell is null ? "a twentieth of the swath, half a meter at most" : "told")
             .Given("n", "stretches flown with the gate open", runs.Runs.Length, string.Empty, "track")
             .Step("A", "net land, holes taken off", report.Net.Acres, "ac", "on the ellipsoid", Sources.Karney2013)
@@ -100,9 +106,18 @@ public static class Verification
             .Step("x", "excess", shares.Excess.Acres, "ac", "land flown beyond the first time, each time counted", Sources.Definition);
         if (runs.EndError is { } end) working = working.Step("e", "each end of a run can be off by", end.Feet, "ft", "ground speed × step / 2", Sources.SamplingError);
         working = working.Step("ek", "what was skipped can be off by", report.Skip.Error.Percent, "%", "(half a cell along its edges + e / √3 √(2 n) S) / A", Sources.Definition);
+        var deposit = report.Deposit;
+        working = working
+            .Given("p", "width of the pattern", deposit.Shape.Width.Feet, "ft", deposit.Shape.Tested ? "the farm's tray test" : "a trapezoid supposed: 2 S / 3 level, slopes S / 3")
+            .Step("m", "mean laid on the field over the rate asked for", deposit.Mean * 100, "%", "pattern along each pass, summed at the middles of cells; gate steady", Sources.OverlapGeometry)
+            .Step("CV", "unevenness from cell to cell", deposit.Cv.Percent, "%", "standard deviation / mean over the field", Sources.Definition)
+            .Step("q", "within 15 % of the rate asked for", deposit.Near.Percent, "%", "cells with 0.85 to 1.15 / cells of the field", Sources.Definition)
+            .Step("t", "less than 40 % of it", deposit.Thin.Percent, "%", "cells below 0.4 / cells of the field", Sources.Definition);
+        if (report.Question.Out is { } seed)
+            working = working.Given("O", "soaked seed out", seed.Soaked.Pounds, "lb wet", "scale").Given("w", "soaked weight over dry weight", seed.Factor, string.Empty, "told").Step("Od", "the same dry", seed.Dry.Pounds, "lb dry", "O / w", Sources.MassBalance);
         if (passes.MeanSpacing is { } spacing) working = working.Step("s", "mean distance of neighboring lines", spacing.Feet, "ft", "of their mean lines over the common stretch", Sources.TrackInterpolation);
         return report.Question.Rate is { } rate
-            ? working.Given("r", "rate asked for", rate.PoundsPerAcre, "lb/ac dry", "told").Step("w", "seed that the skipped land did not get", (rate * (report.Net - report.Flown)).Pounds, "lb dry", "r (A − F)", Sources.Arithmetic)
+            ? working.Given("R", "rate asked for", rate.PoundsPerAcre, "lb/ac dry", "told").Step("w", "seed that the skipped land did not get", (rate * (report.Net - report.Flown)).Pounds, "lb dry", "R (A − F)", Sources.Arithmetic)
             : working;
     }
 

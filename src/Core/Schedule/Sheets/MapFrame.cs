@@ -41,6 +41,10 @@ internal sealed class MapFrame
     public PaperPoint Place(PlanePoint point) =>
         new((Width / 2) + ((point.East - middleEast) * PointsPerMeter), (Height / 2) - ((point.North - middleNorth) * PointsPerMeter));
 
+    /// <summary>The place that a point of the paper shows.</summary>
+    public PlanePoint Under(PaperPoint point) =>
+        new(middleEast + ((point.X - (Width / 2)) / PointsPerMeter), middleNorth - ((point.Y - (Height / 2)) / PointsPerMeter));
+
     public ImmutableArray<PaperPoint> Place(IEnumerable<PlanePoint> points) => [.. points.Select(Place)];
 
     public bool Holds(PaperPoint p, double inset = 0) => p.X >= inset && p.Y >= inset && p.X <= Width - inset && p.Y <= Height - inset;

@@ -67,7 +67,7 @@ public static class PassDrawing
         labels.Put(hazard.Mark, at, 12, bold: true, must: true);
     }
 
-    private static void Scale(ImmutableArray<DrawingItem>.Builder items, Telling tell, MapFrame frame)
+    internal static void Scale(ImmutableArray<DrawingItem>.Builder items, Telling tell, MapFrame frame)
     {
         var (length, words) = ScaleBar.For(tell, frame.Width * 0.45 / frame.PointsPerMeter);
         double y = frame.Height + 13, x = 2, end = 2 + (length * frame.PointsPerMeter);

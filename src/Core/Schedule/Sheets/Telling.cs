@@ -17,6 +17,9 @@ public sealed class Telling
     public Telling(SeasonState state, Language language) =>
         (Words, Metric, Offset, now) = (Words.In(language), state.Farm.Units == UnitSystem.Metric, state.Offset, state.Now);
 
+    /// <summary>Where there is no farm at hand.</summary>
+    public Telling(Language language, bool metric, DateTimeOffset now) => (Words, Metric, Offset, this.now) = (Words.In(language), metric, now.Offset, now);
+
     public Words Words { get; }
 
     public bool Metric { get; }

@@ -64,6 +64,7 @@ internal static class HtmlDrawing
         Ink.None => "none",
         Ink.White => "#fff",
         Ink.Pale => "#e6e6e6",
+        Ink.Gray => "#a0a0a0",
         Ink.Black => "#000",
         _ => throw new System.Diagnostics.UnreachableException(),
     };

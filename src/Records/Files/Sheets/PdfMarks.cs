@@ -7,6 +7,7 @@ namespace Watersown.Records.Files.Sheets;
 internal static class PdfMarks
 {
     private static readonly XColor Pale = XColor.FromGrayScale(0.9);
+    private static readonly XColor Gray = XColor.FromGrayScale(0.63);
 
     public static void Draw(XGraphics paper, Mark mark)
     {
@@ -77,6 +78,7 @@ internal static class PdfMarks
         Ink.None => null,
         Ink.White => XBrushes.White,
         Ink.Pale => new XSolidBrush(Pale),
+        Ink.Gray => new XSolidBrush(Gray),
         Ink.Black => XBrushes.Black,
         _ => throw new System.Diagnostics.UnreachableException(),
     };
