@@ -68,7 +68,8 @@ internal static class Sweeps
         var factory = new GeometryFactory();
         LinearRing Ring(ImmutableArray<PlanePoint> ring) => factory.CreateLinearRing([.. ring.Append(ring[0]).Select(p => new Coordinate(p.East, p.North))]);
         var polygon = factory.CreatePolygon(Ring(field[0].Outer), [.. field[0].Holes.Select(Ring)]);
-        return [.. Enumerable.Range(0, LibraryHeadings).Select(i => Cut(factory, polygon, field, Bearing.FromDegrees(i * 180.0 / LibraryHeadings)))];
+        var narrowest = Passes.Narrowest(field).Heading.Degrees;
+        return [.. Enumerable.Range(0, LibraryHeadings).Select(i => Cut(factory, polygon, field, Bearing.FromDegrees((narrowest + (i * 180.0 / LibraryHeadings)) % 180)))];
     }
 
     private static double Cut(GeometryFactory factory, Polygon polygon, ImmutableArray<PlanePart> field, Bearing heading)

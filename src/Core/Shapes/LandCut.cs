@@ -1,37 +1,15 @@
-using NetTopologySuite.Algorithm.Construct;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.OverlayNG;
 
 namespace Watersown.Shapes;
 
-/// <summary>Land cut, joined and measured inside, by the geometry package.</summary>
+/// <summary>Land cut and joined by the geometry package.</summary>
 public static class LandCut
 {
-    // The inscribed circle is found to this share of the land's own reach, and told no larger than found.
-    private const double CircleShare = 1e-3;
-
     // What is left of land that was cut along its own edge is a thread of no width; nobody flies over it.
     private const double LeastPiece = 1; // m²
 
     private static readonly GeometryFactory Factory = new(new PrecisionModel(PrecisionModels.Floating));
-
-    /// <summary>Radius of the largest circle inside the land, told up to a thousandth too small.</summary>
-    [Source(nameof(Sources.Definition), "branch and bound over squares")]
-    public static Length Inscribed(ImmutableArray<PlanePart> land)
-    {
-        var shape = ToShape(land);
-        var reach = Math.Sqrt(shape.Area);
-        return Length.FromMeters(new MaximumInscribedCircle(shape, reach * CircleShare).GetRadiusLine().Length);
-    }
-
-    /// <summary>An outline drawn in on every side; none where nothing is left of it.</summary>
-    [Source(nameof(Sources.Definition), "the points at least so far from every side")]
-    public static Hull? DrawnIn(Hull outline, Length by)
-    {
-        if (by.Meters <= 0) return outline;
-        var inner = ToPolygon(outline.Corners).Buffer(-by.Meters);
-        return inner.IsEmpty || inner.Area <= LeastPiece ? null : Hull.Of(inner.Coordinates.Select(c => new PlanePoint(c.X, c.Y)));
-    }
 
     /// <summary>Land on either side of a straight line: left of it looking along the direction, and right of it.</summary>
     [Source(nameof(Sources.Definition), "cut with the half plane on either side")]

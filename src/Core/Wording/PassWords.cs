@@ -75,6 +75,54 @@ public sealed partial record PassWords
 
     public required string TryKey { get; init; }
 
+    public required string LoadsSave { get; init; }
+
+    public required string LeastFerry { get; init; }
+
+    public required string PartPasses { get; init; }
+
+    public required string PartNote { get; init; }
+
+    public required string ForFerry { get; init; }
+
+    public required string Tested { get; init; }
+
+    public required string NotTested { get; init; }
+
+    public required string Figures { get; init; }
+
+    public required string FiguresLead { get; init; }
+
+    public required string AsTold { get; init; }
+
+    public required string Swath { get; init; }
+
+    public required string Speed { get; init; }
+
+    public required string Turn { get; init; }
+
+    public required string TurnKey { get; init; }
+
+    public required string Load { get; init; }
+
+    public required string StripOff { get; init; }
+
+    public required string Wind { get; init; }
+
+    public required string WindNone { get; init; }
+
+    public required string WindSpeed { get; init; }
+
+    public required string MostAcross { get; init; }
+
+    public required string WindTooMuch { get; init; }
+
+    public required string Aim { get; init; }
+
+    public required string AimThrow { get; init; }
+
+    public required string AimNote { get; init; }
+
     public required string Cautions { get; init; }
 
     public required ImmutableArray<string> CautionLines { get; init; }

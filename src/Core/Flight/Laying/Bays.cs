@@ -2,11 +2,16 @@ using Watersown.Shapes;
 
 namespace Watersown.Flight.Laying;
 
+/// <summary>A corner at which the land bends back.</summary>
+/// <param name="Ring">That it belongs to.</param>
+/// <param name="Place">In the ring.</param>
+/// <param name="Depth">How far a cut there could reach into what the bay takes, m.</param>
+internal readonly record struct BayCorner(ImmutableArray<PlanePoint> Ring, int Place, double Depth);
+
 /// <summary>A bay of an edge: where the land falls back from its outline.</summary>
-/// <param name="Place">Of its deepest corner in the ring.</param>
-/// <param name="Corner">That corner.</param>
 /// <param name="Depth">From the straight way over its mouth, m.</param>
-internal readonly record struct Bay(int Place, PlanePoint Corner, double Depth);
+/// <param name="Corners">Where the land stands out into it.</param>
+internal sealed record Bay(double Depth, ImmutableArray<BayCorner> Corners);
 
 /// <summary>The bays of a ring.</summary>
 internal static class Bays
@@ -28,34 +33,38 @@ internal static class Bays
         return [.. bays.OrderByDescending(b => b.Depth)];
     }
 
-    /// <summary>Which way the edge runs before the deepest corner of a bay and after it, over a stretch that a swath can tell.</summary>
-    public static ImmutableArray<Bearing> Ways(ImmutableArray<PlanePoint> ring, Bay bay, double stretch) =>
-        [Way(ring, bay, -1, stretch), Way(ring, bay, 1, stretch)];
+    /// <summary>The corners of a hole, by how wide the hole is.</summary>
+    public static IEnumerable<BayCorner> Round(ImmutableArray<PlanePoint> hole)
+    {
+        var around = BaylessFigure.Around(hole);
+        var (width, corners) = (BaylessFigure.Width(around), around.ToHashSet());
+        return Enumerable.Range(0, hole.Length).Where(i => corners.Contains(hole[i])).Select(i => new BayCorner(hole, i, width));
+    }
+
+    /// <summary>Which way the edge runs before a corner and after it, over a stretch that a swath can tell.</summary>
+    public static ImmutableArray<Bearing> Ways(ImmutableArray<PlanePoint> ring, int place, double stretch) => [Way(ring, place, -1, stretch), Way(ring, place, 1, stretch)];
 
     private static Bay Between(ImmutableArray<PlanePoint> ring, int from, int to)
     {
         var (a, b) = (ring[from % ring.Length], ring[to % ring.Length]);
         double east = b.East - a.East, north = b.North - a.North, mouth = double.Hypot(east, north);
-        var deepest = new Bay(from, a, -1);
-        for (var i = from + 1; i < to; i++)
-        {
-            var p = ring[i % ring.Length];
-            var depth = mouth > 0 ? Math.Abs((east * (p.North - a.North)) - (north * (p.East - a.East))) / mouth : double.Hypot(p.East - a.East, p.North - a.North);
-            if (depth > deepest.Depth) deepest = new Bay(i % ring.Length, p, depth);
-        }
+        double Depth(PlanePoint p) => mouth > 0 ? Math.Abs((east * (p.North - a.North)) - (north * (p.East - a.East))) / mouth : double.Hypot(p.East - a.East, p.North - a.North);
 
-        return deepest;
+        // Where the bay itself has corners of its outline, the land has the corners that a cut goes through.
+        var standing = BaylessFigure.Around(Enumerable.Range(from, to - from + 1).Select(i => ring[i % ring.Length])).ToHashSet();
+        ImmutableArray<BayCorner> corners = [.. Enumerable.Range(from + 1, to - from - 1).Select(i => i % ring.Length).Where(i => standing.Contains(ring[i])).Select(i => new BayCorner(ring, i, Depth(ring[i])))];
+        return new Bay(corners.IsEmpty ? 0 : corners.Max(c => c.Depth), corners);
     }
 
-    private static Bearing Way(ImmutableArray<PlanePoint> ring, Bay bay, int step, double stretch)
+    private static Bearing Way(ImmutableArray<PlanePoint> ring, int place, int step, double stretch)
     {
-        var at = bay.Corner;
+        var (corner, at) = (ring[place], ring[place]);
         for (var i = 1; i < ring.Length; i++)
         {
-            at = ring[(((bay.Place + (i * step)) % ring.Length) + ring.Length) % ring.Length];
-            if (double.Hypot(at.East - bay.Corner.East, at.North - bay.Corner.North) >= stretch) break;
+            at = ring[(((place + (i * step)) % ring.Length) + ring.Length) % ring.Length];
+            if (double.Hypot(at.East - corner.East, at.North - corner.North) >= stretch) break;
         }
 
-        return Bearing.FromDegrees(Math.Atan2(at.East - bay.Corner.East, at.North - bay.Corner.North) * 180 / Math.PI);
+        return Bearing.FromDegrees(Math.Atan2(at.East - corner.East, at.North - corner.North) * 180 / Math.PI);
     }
 }

@@ -2,103 +2,60 @@ using Watersown.Shapes;
 
 namespace Watersown.Flight.Laying;
 
+/// <summary>A piece of a field and the heading on which it is quickest.</summary>
+internal readonly record struct Cell(ImmutableArray<PlanePart> Land, FlownHeading Best);
+
 /// <summary>
-/// Cuts a field with bays into pieces flown on headings of their own. Cuts go through the deepest corner of each bay, along the
-/// edge on either side of it and along and across the heading of the whole; each is first judged by the outlines of its two
-/// sides, and the few best are worked out. A cut stands only if both pieces, the turn between them and a pass flown along the
-/// cut together still take less time.
+/// Cuts a field with bays into pieces flown on headings of their own. Cuts are guessed at by what no two pieces could beat and
+/// worked out the least first, until no guess is below the best found: of all cuts looked at the best is taken, whichever way
+/// the field lies. A cut stands only if both pieces, the turn between them and a pass flown along the cut together still take
+/// less time.
 /// </summary>
 internal static class CellSplitting
 {
-    private const int MostBays = 4;
-    private const int MostWorkedOut = 2;
     private const int Deepest = 3;
 
-    public static ImmutableArray<(ImmutableArray<PlanePart> Land, FlownHeading Best)> Split(ImmutableArray<PlanePart> field, PassPace pace)
+    // More are not worked out; the guesses come the least first.
+    private const int MostWorkedOut = 12;
+
+    public static ImmutableArray<Cell> Split(ImmutableArray<PlanePart> field, PassPace pace)
     {
-        if (field.Length == 1) return [.. Split(field, HeadingSearch.Quickest(field, pace), pace, Deepest)];
+        if (field.Length == 1) return [.. Split(new Cell(field, HeadingSearch.Quickest(field, pace)), pace, Deepest)];
 
         // Pieces that lie apart are flown together where that saves turns, else one after another.
         var together = HeadingSearch.Quickest(field, pace);
-        ImmutableArray<(ImmutableArray<PlanePart> Land, FlownHeading Best)> each =
-            [.. field.SelectMany(part => Split([part], HeadingSearch.Quickest([part], pace), pace, Deepest))];
-        return Seconds(each, pace) < together.Time.TotalSeconds ? each : [(field, together)];
+        ImmutableArray<Cell> each = [.. field.SelectMany(part => Split(new Cell([part], HeadingSearch.Quickest([part], pace)), pace, Deepest))];
+        return Seconds(each, pace) < together.Time.TotalSeconds ? each : [new Cell(field, together)];
     }
 
-    private static IEnumerable<(ImmutableArray<PlanePart> Land, FlownHeading Best)> Split(ImmutableArray<PlanePart> land, FlownHeading whole, PassPace pace, int depth)
-    {
-        if (depth > 0 && Cut(land, whole, pace) is { } sides)
-            return [.. Split(sides.Left.Land, sides.Left.Best, pace, depth - 1), .. Split(sides.Right.Land, sides.Right.Best, pace, depth - 1)];
-        return [(land, whole)];
-    }
+    private static IEnumerable<Cell> Split(Cell whole, PassPace pace, int depth) => depth > 0 && Cut(whole, pace) is { } sides
+        ? Split(sides.Left, pace, depth - 1).Concat(Split(sides.Right, pace, depth - 1))
+        : [whole];
 
-    private static ((ImmutableArray<PlanePart> Land, FlownHeading Best) Left, (ImmutableArray<PlanePart> Land, FlownHeading Best) Right)? Cut(
-        ImmutableArray<PlanePart> land, FlownHeading whole, PassPace pace)
+    private static (Cell Left, Cell Right)? Cut(Cell whole, PassPace pace)
     {
-        if (land.Length != 1) return null;
-        var sowing = LayingBound.Of(land, pace);
-        if (whole.Time <= sowing.Time + pace.Turn) return null;
-        var guesses = Bays.Of(land[0].Outer).Where(bay => bay.Depth > pace.Swath.Meters / 2).Take(MostBays)
-            .SelectMany(bay => Bays.Ways(land[0].Outer, bay, pace.Swath.Meters).Concat([whole.Heading, Bearing.FromDegrees(whole.Heading.Degrees + 90)]).Select(way => (bay.Corner, Way: way)))
-            .Select(cut => (cut.Corner, cut.Way, Seconds: Guess(land[0], cut.Corner, cut.Way, pace, sowing.Length)))
-            .Where(cut => cut.Seconds < whole.Time.TotalSeconds)
-            .OrderBy(cut => cut.Seconds)
-            .Take(MostWorkedOut);
-        foreach (var (corner, way, _) in guesses)
+        if (whole.Land.Length != 1) return null;
+        var (sowing, ring) = (LayingBound.LeastLength(whole.Land, pace), whole.Land[0].Outer.ToArray());
+        var (best, seconds) = ((GuessedCut?)null, whole.Best.Time.TotalSeconds);
+        foreach (var cut in CutGuesses.Of(whole.Land[0], whole.Best, pace, sowing).Take(MostWorkedOut))
         {
-            var (left, right) = LandCut.Split(land, corner, way);
-            if (left.IsEmpty || right.IsEmpty) continue;
-            var (a, b) = (HeadingSearch.Quickest(left, pace), HeadingSearch.Quickest(right, pace));
-            if (Seconds([(left, a), (right, b)], pace) + Seam(left, corner, way, pace) < whole.Time.TotalSeconds) return ((left, a), (right, b));
+            if (cut.Seconds >= seconds) break;
+            var both = cut.Sides(ring).Sum(side => HeadingSearch.Quickest([new PlanePart([.. side], [])], pace).Time.TotalSeconds) + pace.Turn.TotalSeconds + cut.Seam;
+            if (both < seconds) (best, seconds) = (cut, both);
         }
 
-        return null;
+        if (best is not { } found) return null;
+        var laid = found.BesideIt.Select(through => Worked(whole, through, found, pace)).MinBy(sides => sides.Seconds);
+        return laid.Seconds < whole.Best.Time.TotalSeconds ? (laid.Left, laid.Right) : null;
     }
 
-    private static double Seconds(ImmutableArray<(ImmutableArray<PlanePart> Land, FlownHeading Best)> cells, PassPace pace) =>
-        cells.Sum(c => c.Best.Time.TotalSeconds) + ((cells.Length - 1) * pace.Turn.TotalSeconds);
-
-    // Length of the cut itself, flown once.
-    private static double Seam(ImmutableArray<PlanePart> side, PlanePoint through, Bearing way, PassPace pace)
+    private static (Cell Left, Cell Right, double Seconds) Worked(Cell whole, PlanePoint through, GuessedCut cut, PassPace pace)
     {
-        var (right, hair) = (through.RightOf(way), 1e-3);
-        var on = side.SelectMany(p => p.Outer).Where(p => Math.Abs(p.RightOf(way) - right) < hair).Select(p => p.AheadOf(way)).ToList();
-        return on.Count < 2 ? 0 : (on.Max() - on.Min()) / pace.Speed.MetersPerSecond;
+        var (left, right) = LandCut.Split(whole.Land, through, cut.Way);
+        if (left.IsEmpty || right.IsEmpty) return (whole, whole, double.PositiveInfinity);
+        var (a, b) = (new Cell(left, HeadingSearch.Quickest(left, pace)), new Cell(right, HeadingSearch.Quickest(right, pace)));
+        return (a, b, Seconds([a, b], pace) + cut.Seam);
     }
 
-    // The least that both sides can take if each is flown across its own narrowest width.
-    private static double Guess(PlanePart land, PlanePoint through, Bearing way, PassPace pace, Length sowing)
-    {
-        var (sides, at) = ((Left: new List<PlanePoint>(), Right: new List<PlanePoint>()), through.RightOf(way));
-        var ring = land.Outer;
-        for (var i = 0; i < ring.Length; i++)
-        {
-            var (p, q) = (ring[i], ring[(i + 1) % ring.Length]);
-            var (a, b) = (p.RightOf(way) - at, q.RightOf(way) - at);
-            if (a <= 0) sides.Left.Add(p);
-            if (a >= 0) sides.Right.Add(p);
-            if (a * b >= 0) continue;
-            var crossing = new PlanePoint(p.East + (a / (a - b) * (q.East - p.East)), p.North + (a / (a - b) * (q.North - p.North)));
-            sides.Left.Add(crossing);
-            sides.Right.Add(crossing);
-        }
-
-        if (Across(sides.Left, pace) is not { } left || Across(sides.Right, pace) is not { } right) return double.PositiveInfinity;
-        return pace.Time(sowing, left + right).TotalSeconds;
-    }
-
-    private static int? Across(List<PlanePoint> side, PassPace pace)
-    {
-        if (side.Count < 3) return null;
-        var east = side.Max(p => p.East) - side.Min(p => p.East) + side.Max(p => p.North) - side.Min(p => p.North);
-        if (east < pace.Swath.Meters) return null;
-        try
-        {
-            return Passes.Count(Hull.Of(side).Narrowest().Width, pace.Swath);
-        }
-        catch (ArgumentException)
-        {
-            return null;
-        }
-    }
+    private static double Seconds(ImmutableArray<Cell> cells, PassPace pace) => cells.Sum(c => c.Best.Time.TotalSeconds) + ((cells.Length - 1) * pace.Turn.TotalSeconds);
 }

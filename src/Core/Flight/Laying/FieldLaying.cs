@@ -17,9 +17,8 @@ public static class FieldLaying
         var sown = Obstructed.Sown(field, ask.Round);
         if (sown.IsEmpty) return null;
         var free = Quickest(sown, ask);
-        var chosen = ask.Run is { } run ? Laid([(sown, run)], ask) : free;
-        var lines = chosen.Lines;
-        var loads = ask.Hopper is { } hopper ? Loads(lines, ask.Pace, hopper) : null;
+        var chosen = ask.Run is { } run ? Laid([(sown, run)], ask) : WithFerry(sown, free, ask);
+        var (lines, loads) = ask.Hopper is { } hopper ? Loads(chosen, ask, hopper) : (chosen.Lines, null);
         return new FieldLayout
         {
             Cells = chosen.Cells,
@@ -29,10 +28,11 @@ public static class FieldLaying
             Passing = chosen.Time,
             Bound = LayingBound.Of(sown, ask.Pace),
             OneHeading = HeadingSearch.Quickest(sown, ask.Pace),
-            RunCosts = chosen.Time - free.Time,
+            RunCosts = ask.Run is null ? TimeSpan.Zero : chosen.Time - free.Time,
+            ForFerry = ask.Run is null ? chosen.Time - free.Time : TimeSpan.Zero,
             Unsown = Area.FromSquareMeters(Math.Max(0, FieldRings.Of(field).Area - FieldRings.Of(sown).Area)),
             Loads = loads,
-            Job = loads is null ? null : TimeSpan.FromSeconds(lines.Sum(line => (line.Flown / ask.Pace.Speed).TotalSeconds)) + loads.Whole.Time,
+            Job = loads is null ? null : LineOrder.Flying(lines, ask.Pace) + loads.Chosen.Time,
         };
     }
 
@@ -51,6 +51,29 @@ public static class FieldLaying
         return best;
     }
 
+    // Another heading where the ferry of its loads saves more than its passes and turns cost.
+    private static Lying WithFerry(ImmutableArray<PlanePart> sown, Lying free, LayingAsk ask)
+    {
+        if (ask.Hopper is not { } hopper || free.Cells.Length > 1 || free.Along > 0 || Job(free) is not { } job) return free;
+        var best = (Lying: free, Job: job);
+        var quickest = HeadingSearch.On(sown, ask.Pace, free.Cells[0].Plan.Heading);
+        foreach (var heading in HeadingSearch.Near(sown, ask.Pace, quickest, 2 * ask.Pace.Turn))
+        {
+            var other = Laid([(sown, heading.Heading)], ask);
+            if (Job(other) is { } time && time < best.Job - Worth) best = (other, time);
+        }
+
+        return best.Lying;
+
+        TimeSpan? Job(Lying lying) => LoadSplitting.Whole(lying.Lines, PaceOf(ask, hopper)) is { } split ? LineOrder.Flying(lying.Lines, ask.Pace) + split.Time : null;
+    }
+
+    // Nobody turns a field round for less.
+    private static readonly TimeSpan Worth = TimeSpan.FromSeconds(1);
+
+    private static LoadPace PaceOf(LayingAsk ask, HopperAsk hopper) =>
+        new() { Limit = hopper.Limit, Strip = hopper.Strip, Ferry = hopper.Ferry, Turnaround = hopper.Turnaround, Passes = ask.Pace };
+
     private static Lying Laid(IEnumerable<(ImmutableArray<PlanePart> Land, Bearing Heading)> pieces, LayingAsk ask)
     {
         ImmutableArray<LaidCell> cells = [.. pieces.Select((p, i) => new LaidCell(i + 1, p.Land, Passes.Lay(p.Land, ask.Pace.Swath, p.Heading), Passes.Count(Passes.Narrowest(p.Land).Width, ask.Pace.Swath)))];
@@ -61,15 +84,19 @@ public static class FieldLaying
 
     private sealed record Lying(ImmutableArray<LaidCell> Cells, ImmutableArray<FlownLine> Lines, int Along, TimeSpan Time);
 
-    private static LoadChoice? Loads(ImmutableArray<FlownLine> lines, PassPace passes, HopperAsk hopper)
+    private static (ImmutableArray<FlownLine> Lines, LoadChoice? Choice) Loads(Lying laid, LayingAsk ask, HopperAsk hopper)
     {
-        var pace = new LoadPace { Limit = hopper.Limit, Strip = hopper.Strip, Ferry = hopper.Ferry, Turnaround = hopper.Turnaround, Passes = passes };
-        if (LoadSplitting.Whole(lines, pace) is not { } whole || LoadSplitting.FilledUp(lines, pace) is not { } filled) return null;
+        var pace = PaceOf(ask, hopper);
+        if (LoadSplitting.Whole(laid.Lines, pace) is not { } inOrder || LoadSplitting.FilledUp(laid.Lines, pace) is not { } filled) return (laid.Lines, null);
+        var lines = ask.Order == PassOrderKind.Racetrack || ask.Round.Any(r => !r.FlownOver) ? laid.Lines : OrderSearch.Best(laid.Lines, laid.Along, pace);
         var fewer = LoadSplitting.ForOneFewer(lines, hopper.Limit);
-        return new LoadChoice(whole, filled)
+        return (lines, new LoadChoice(LoadSplitting.Whole(lines, pace) ?? inOrder, filled)
         {
+            InOrder = inOrder,
+            Parted = hopper.LineUp is { } lineUp ? PartLoads.Of(lines, pace, lineUp) : null,
+            LeastFerry = LoadSplitting.LeastFerry(lines, pace),
             ForOneFewer = fewer,
             WithOneFewer = fewer is { } limit ? LoadSplitting.Whole(lines, pace with { Limit = limit }) : null,
-        };
+        });
     }
 }

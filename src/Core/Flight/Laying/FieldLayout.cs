@@ -34,7 +34,7 @@ public sealed record FieldLayout
     /// <summary>Left unsown round what stands in the way.</summary>
     public Area Unsown { get; init; }
 
-    /// <summary>Passes and turns; loads and ferry are not in it.</summary>
+    /// <summary>Passes and turns in the order laid; loads and ferry are not in it.</summary>
     public required TimeSpan Passing { get; init; }
 
     /// <summary>What no straight passes of this swath can beat.</summary>
@@ -58,6 +58,9 @@ public sealed record FieldLayout
     /// <summary>What the run wished for takes more than the quickest cells would; nothing where it was free.</summary>
     public TimeSpan RunCosts { get; init; }
 
+    /// <summary>What its heading takes more in passes and turns than the quickest would, and saves again in the ferry of its loads.</summary>
+    public TimeSpan ForFerry { get; init; }
+
     /// <summary>Passes, turns, ferry and turnaround; none without loads.</summary>
     public TimeSpan? Job { get; init; }
 
@@ -67,10 +70,22 @@ public sealed record FieldLayout
 }
 
 /// <summary>How the passes are shared out over loads.</summary>
-/// <param name="Whole">The quickest split into whole passes in the order flown.</param>
-/// <param name="FilledUp">Loads filled up in the order flown, for comparison.</param>
+/// <param name="Whole">The quickest split into whole passes found, in the order flown.</param>
+/// <param name="FilledUp">Loads filled up in the order laid, for comparison.</param>
 public sealed record LoadChoice(LoadSplit Whole, LoadSplit FilledUp)
 {
+    /// <summary>The quickest split in the order laid; what the order found for the loads saves is against it.</summary>
+    public required LoadSplit InOrder { get; init; }
+
+    /// <summary>Loads that may stop within a pass; none where the farm does not let them.</summary>
+    public LoadSplit? Parted { get; init; }
+
+    /// <summary>No loads of whole passes ferry less, in whatever order and split.</summary>
+    public required TimeSpan LeastFerry { get; init; }
+
+    /// <summary>The quicker of those that the farm lets be flown.</summary>
+    public LoadSplit Chosen => Parted is { } parted && parted.Time < Whole.Time ? parted : Whole;
+
     /// <summary>Smallest limit at which a load is saved; none where there is one load.</summary>
     public SoakedSeed? ForOneFewer { get; init; }
 

@@ -75,6 +75,15 @@ internal sealed class FieldRings
         return new FieldRings(middle, east, north, [.. ends], Hull.Of(outline.Corners.Select(c => new PlanePoint(c.East - middle.East, c.North - middle.North))));
     }
 
+    /// <summary>Turned back, so that what lay along a heading lies along north.</summary>
+    public FieldRings Turned(double degrees)
+    {
+        var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
+        var (east, north) = (new double[East.Length], new double[North.Length]);
+        for (var i = 0; i < east.Length; i++) (east[i], north[i]) = ((East[i] * cos) - (North[i] * sin), (East[i] * sin) + (North[i] * cos));
+        return new FieldRings(Middle, east, north, Ends, Hull.Of(Outline.Corners.Select(c => new PlanePoint((c.East * cos) - (c.North * sin), (c.East * sin) + (c.North * cos)))));
+    }
+
     // Twice over; only its sign counts.
     private static double SignedArea(ImmutableArray<PlanePoint> ring)
     {

@@ -40,17 +40,24 @@ public sealed record LoadPace
 
 /// <summary>One load: passes one after another in the order flown.</summary>
 /// <param name="First">Place of its first pass in the order flown, from 0.</param>
-/// <param name="Passes">Whole passes on it.</param>
+/// <param name="Passes">Passes on it, parts counted as passes.</param>
 /// <param name="FromTo">The first pass is flown from its <see cref="FlownLine.From"/>, the next the other way, and so on; otherwise turned round.</param>
 /// <param name="Seed">In the hopper.</param>
 /// <param name="Ferry">There and back.</param>
-public sealed record LaidLoad([property: PlainNumber("place in the order")] int First, [property: PlainNumber("passes")] int Passes, bool FromTo, SoakedSeed Seed, TimeSpan Ferry);
+public sealed record LaidLoad([property: PlainNumber("place in the order")] int First, [property: PlainNumber("passes")] int Passes, bool FromTo, SoakedSeed Seed, TimeSpan Ferry)
+{
+    /// <summary>Of its first pass, sown by the load before.</summary>
+    public Fraction SownBefore { get; init; }
+
+    /// <summary>Of its last pass, sown when it is empty; all of it where loads are whole passes.</summary>
+    public Fraction SownOfLast { get; init; } = Fraction.FromShare(1);
+}
 
 /// <summary>A field's passes shared out over loads.</summary>
 /// <param name="Loads">In the order flown.</param>
 /// <param name="Ferry">There and back, all loads.</param>
 /// <param name="Turnaround">Reload, taxi, take-off and landing, all loads.</param>
-/// <param name="Turning">Turns from pass to pass within loads.</param>
+/// <param name="Turning">Turns from pass to pass within loads, and lining up once more where a load takes up within a pass.</param>
 public sealed record LoadSplit(ImmutableArray<LaidLoad> Loads, TimeSpan Ferry, TimeSpan Turnaround, TimeSpan Turning)
 {
     /// <summary>All that the split decides; the passes themselves take the same time in any.</summary>

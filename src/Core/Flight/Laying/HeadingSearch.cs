@@ -23,22 +23,47 @@ public static class HeadingSearch
     [Source(nameof(Sources.WidthTheorem), "headings along each side of the outline, where the pass count changes, and each quarter of a degree")]
     public static FlownHeading Quickest(ImmutableArray<PlanePart> field, PassPace pace) => Quickest(FieldRings.Of(field), pace);
 
+    /// <summary>
+    /// Headings that may be worth more for the ferry than they cost: the quickest, and others well off it along sides of the
+    /// outline, the least first, none slower than it by more than so much.
+    /// </summary>
+    internal static IEnumerable<FlownHeading> Near(ImmutableArray<PlanePart> field, PassPace pace, FlownHeading quickest, TimeSpan slower)
+    {
+        var rings = FieldRings.Of(field);
+        return Turning(rings.Outline, pace.Swath.Meters).Append((quickest.Heading.Degrees + 90) % 180)
+            .Where(degrees => pace.Wind is null || pace.Wind.Suits(Bearing.FromDegrees(degrees)))
+            .Select(degrees => On(rings, pace, degrees))
+            .Where(h => h.Time <= quickest.Time + slower && Math.Abs(Math.IEEERemainder(h.Heading.Degrees - quickest.Heading.Degrees, 180)) > WellOff)
+            .OrderBy(h => h.Time)
+            .Take(MostNear);
+    }
+
+    private const double WellOff = 5; // degrees
+    private const int MostNear = 3;
+
     /// <summary>One heading, worked out in full.</summary>
     [Source(nameof(Sources.WholePassCount), "from first land of the strip to last / speed + (passes − 1) × turn")]
     public static FlownHeading On(ImmutableArray<PlanePart> field, PassPace pace, Bearing heading) => On(FieldRings.Of(field), pace, heading.Degrees % 180);
 
     internal static FlownHeading Quickest(FieldRings rings, PassPace pace)
     {
-        var (seconds, order) = HeadingSweep.Of(rings, pace).Ranked();
+        var sweep = HeadingSweep.Of(rings, pace);
+        var (seconds, order) = sweep.Ranked();
         FlownHeading? best = null;
-        foreach (var degrees in Turning(rings.Outline, pace.Swath.Meters)) best = Better(best, On(rings, pace, degrees));
+        foreach (var degrees in Turning(rings.Outline, pace.Swath.Meters)) Try(degrees);
         foreach (var k in order)
         {
             if (best is { } found && seconds[k] > found.Time.TotalSeconds) break;
-            best = Better(best, On(rings, pace, k * 180.0 / HeadingSweep.Headings));
+            Try(sweep.Degrees(k));
         }
 
-        return best!;
+        // Into the wind nothing blows across.
+        return best ?? On(rings, pace, pace.Wind!.From.Degrees % 180);
+
+        void Try(double degrees)
+        {
+            if (pace.Wind is null || pace.Wind.Suits(Bearing.FromDegrees(degrees))) best = Better(best, On(rings, pace, degrees));
+        }
     }
 
     private static FlownHeading Better(FlownHeading? best, FlownHeading next)
@@ -53,7 +78,7 @@ public static class HeadingSearch
         var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
         var reach = StripReach.Of(rings, pace.Swath.Meters, sin, cos);
         var flown = Length.FromMeters(reach.Sum);
-        return new FlownHeading(Bearing.FromDegrees(degrees), reach.Passes, flown, pace.Time(flown, reach.Passes));
+        return new FlownHeading(Bearing.FromDegrees(degrees), reach.Passes, flown, pace.Time(flown, reach.Passes, Bearing.FromDegrees(degrees)));
     }
 
     // Along each side of the outline, and where the width between two far corners is a whole number of swaths.

@@ -37,4 +37,7 @@ public sealed record HopperAsk
 
     /// <summary>Reload, taxi, take-off and landing for each load.</summary>
     public required TimeSpan Turnaround { get; init; }
+
+    /// <summary>Time to line up again within a pass, where the farm lets loads stop there; none where every load ends with a pass.</summary>
+    public TimeSpan? LineUp { get; init; }
 }

@@ -47,6 +47,17 @@ public static class LoadSplitting
     }
 
     /// <summary>
+    /// Ferry that no loads of whole passes can beat, in whatever order and split. There are no fewer loads than all seed asks for;
+    /// each flies out to one end of a pass and back from another, and no end serves twice: the nearest ends of all, so many.
+    /// </summary>
+    [Source(nameof(Sources.Arithmetic), "2 × fewest loads ends of passes, those nearest to the strip")]
+    public static TimeSpan LeastFerry(ImmutableArray<FlownLine> lines, LoadPace pace)
+    {
+        var loads = (int)Math.Ceiling((lines.Sum(line => line.Seed.Kilograms) / pace.Limit.Kilograms) - (1e3 * Dust));
+        return TimeSpan.FromSeconds(lines.SelectMany(line => new[] { pace.FerrySeconds(line.From), pace.FerrySeconds(line.To) }).Order().Take(2 * Math.Max(1, loads)).Sum());
+    }
+
+    /// <summary>
     /// The smallest limit that saves a load; none where there is but one. Loads of whole passes change in steps: a pound more
     /// may save a flight, or nothing.
     /// </summary>

@@ -62,12 +62,13 @@ internal sealed class StripReach
     // Every strip that the edge lies in, cut to it; an edge along the border of a strip is left to the one before.
     private void Add(double right, double ahead, double nextRight, double nextAhead)
     {
-        var slope = nextRight > right ? (nextAhead - ahead) / (nextRight - right) : 0;
+        // No farther than its ends: of an edge along the strips the share where a border cuts it is a ratio of roundings.
+        double At(double border) => ahead + (Math.Clamp((border - right) / (nextRight - right), 0, 1) * (nextAhead - ahead));
         var (first, last) = ((int)Math.Floor(((right - low) / spacing) + Hair), (int)Math.Ceiling(((nextRight - low) / spacing) - Hair) - 1);
         for (var strip = Math.Clamp(first, 0, Passes - 1); strip <= Math.Clamp(Math.Max(first, last), 0, Passes - 1); strip++)
         {
             var (left, edge) = (low + (strip * spacing), low + ((strip + 1) * spacing));
-            var (from, to) = (left > right ? ahead + (slope * (left - right)) : ahead, edge < nextRight ? ahead + (slope * (edge - right)) : nextAhead);
+            var (from, to) = (left > right ? At(left) : ahead, edge < nextRight ? At(edge) : nextAhead);
             Near[strip] = Math.Min(Near[strip], Math.Min(from, to));
             Far[strip] = Math.Max(Far[strip], Math.Max(from, to));
         }

@@ -26,6 +26,9 @@ public enum PassWayKind
     /// <summary>So much more in the hopper that a load is saved.</summary>
     LargerLoad,
 
+    /// <summary>Loads that may stop within a pass.</summary>
+    PartPasses,
+
     /// <summary>Half of the field from pass to pass.</summary>
     Racetrack,
 }
@@ -59,6 +62,12 @@ public sealed record PassBoard
     /// <summary>The layout itself first, then the others.</summary>
     public required ImmutableArray<PassWay> Ways { get; init; }
 
+    /// <summary>Strip to the middle of the field, as reckoned with; none where it is not known.</summary>
+    public Length? StripOff { get; init; }
+
+    /// <summary>Of each piece, where somebody told a wind.</summary>
+    public ImmutableArray<PassAim> Aims { get; init; } = [];
+
     public Working Working { get; init; } = Working.Empty;
 }
 
@@ -69,16 +78,18 @@ public static class PassBoards
     /// <param name="state">The season.</param>
     /// <param name="field">The field.</param>
     /// <param name="flight">Its next flight, where one is planned.</param>
-    /// <param name="tried">A heading that somebody wants to see beside.</param>
+    /// <param name="tried">Figures that somebody wants to see it laid out for.</param>
     [Source(nameof(Sources.WholePassCount), "laid out for the swath, speed and turn told by the flying service")]
-    public static PassBoard? Of(SeasonState state, Field field, FlightSheet? flight, Bearing? tried)
+    public static PassBoard? Of(SeasonState state, Field field, FlightSheet? flight, PassTry tried)
     {
-        var aeroplane = flight?.Aeroplane ?? state.Aeroplanes.FirstOrDefault() ?? new Aeroplane(string.Empty);
-        var place = FieldPlace.Of(state, field, aeroplane);
+        var aeroplane = tried.Of(flight?.Aeroplane ?? state.Aeroplanes.FirstOrDefault() ?? new Aeroplane(string.Empty));
+        var place = Placed(FieldPlace.Of(state, field, aeroplane), tried.StripOff);
         if (place.Plane is not { } plane || FieldMaps.Of(field, aeroplane, place) is not { } map) return null;
         var rate = flight?.WetRate ?? Seed.Soaking.Rate(state.Season(field.Code).Rate, state.WetFactor);
         var ask = AskOf(field, place, plane, aeroplane, rate);
+        if (tried.Wind is { } told) ask = ask with { Pace = ask.Pace with { Wind = told } };
         var layout = FieldLaying.Lay(place.Parts, ask);
+        ImmutableArray<PassAim> aims = tried.Wind is { } wind && layout is not null ? [.. layout.Cells.Select(c => PassAim.Of(c.Plan.Heading, aeroplane.Working, wind))] : [];
         return new PassBoard
         {
             Field = field,
@@ -86,8 +97,10 @@ public static class PassBoards
             Map = map,
             Round = ask.Round,
             Layout = layout,
-            Ways = layout is null ? [] : [Way(PassWayKind.AsWished, layout), .. Others(place.Parts, ask, layout, tried)],
-            Working = layout is null ? Working.Empty : LayoutWorking.Of(layout),
+            Ways = layout is null ? [] : [Way(PassWayKind.AsWished, layout), .. Others(place.Parts, ask, layout, tried.Heading)],
+            StripOff = place.StripAt is { } strip ? MapGeometry.Distance(strip) : null,
+            Aims = aims,
+            Working = layout is null ? Working.Empty : aims.Aggregate(LayoutWorking.Of(layout), (working, aim) => aim.Tell(working)),
         };
     }
 
@@ -103,6 +116,11 @@ public static class PassBoards
         var rate = Seed.Soaking.Rate(state.Season(field.Code).Rate, state.WetFactor);
         return FieldLaying.Lay(place.Parts, AskOf(field, place, plane, aeroplane, rate)) is { } layout ? (layout, plane) : null;
     }
+
+    // The strip where it is, or so far off in the same direction.
+    private static FieldPlace Placed(FieldPlace place, Length? off) => place.StripAt is { } strip && off is { } wanted && MapGeometry.Distance(strip) is { Meters: > 0 } now
+        ? place with { StripAt = new PlanePoint(strip.East * (wanted / now), strip.North * (wanted / now)) }
+        : place;
 
     private static LayingAsk AskOf(Field field, FieldPlace place, MapPlane plane, Aeroplane aeroplane, SoakedRate rate) =>
         new(new PassPace(aeroplane.Swath, aeroplane.Working, aeroplane.Turn < LeastTurn ? LeastTurn : aeroplane.Turn))
@@ -136,11 +154,12 @@ public static class PassBoards
         if (Try(field, ask with { Run = Bearing.FromDegrees((run.Degrees + 90) % 180) }, PassWayKind.Square) is { } square) yield return square;
         if (Try(field, ask with { Pace = ask.Pace with { Swath = ask.Pace.Swath + Length.FromFeet(1) } }, PassWayKind.WiderSwath) is { } wider) yield return wider;
         if (layout.Loads is { ForOneFewer: { } limit } && Try(field, ask with { Hopper = ask.Hopper! with { Limit = limit } }, PassWayKind.LargerLoad) is { } larger) yield return larger with { Limit = limit };
+        if (layout.Loads is not null && Try(field, ask with { Hopper = ask.Hopper! with { LineUp = ask.Pace.Turn } }, PassWayKind.PartPasses) is { } parted) yield return parted;
         if (Try(field, ask with { Order = PassOrderKind.Racetrack }, PassWayKind.Racetrack) is { } race) yield return race;
     }
 
     private static PassWay? Try(ImmutableArray<PlanePart> field, LayingAsk ask, PassWayKind kind) =>
         FieldLaying.Lay(field, ask) is { } layout ? Way(kind, layout) : null;
 
-    private static PassWay Way(PassWayKind kind, FieldLayout layout) => new(kind, layout, layout.Job ?? layout.Passing, layout.Loads?.Whole.Loads.Length);
+    private static PassWay Way(PassWayKind kind, FieldLayout layout) => new(kind, layout, layout.Job ?? layout.Passing, layout.Loads?.Chosen.Loads.Length);
 }

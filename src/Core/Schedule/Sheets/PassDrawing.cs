@@ -22,6 +22,7 @@ public static class PassDrawing
         else
             items.Add(new DrawingItem.Path(frame.Cut(board.Map.Parts)) { Closed = true, Stroke = 2.5, Fill = Ink.White });
         for (var i = 0; i < layout.Lines.Length; i++) Pass(items, frame, layout.Lines[i], i % 2 == 1);
+        foreach (var round in board.Round) items.Add(new DrawingItem.Path(frame.Cut(LandCut.Around(round.Points, round.Reach))) { Closed = true, Stroke = 0.75, Dashed = true });
         Numbers(labels, frame, layout);
         foreach (var hazard in board.Map.Hazards) Hazard(items, labels, frame, hazard);
         items.Add(new DrawingItem.Path([[new(0, 0), new(frame.Width, 0), new(frame.Width, frame.Height), new(0, frame.Height)]]) { Closed = true, Stroke = 0.75 });

@@ -12,9 +12,15 @@ public sealed class PassLayoutReckoningTests
     {
         var answer = Ask.For("pass-layout", ("boundary", Geo.Polygon(Section)), ("swath_ft", 50), ("speed_mph", 120), ("turn_s", 32), ("loads", Loads(2800)));
         Assert.Equal(0, answer.Number("run_costs_min"), 1e-9);
-        Assert.Equal(answer.Number("passes"), answer.Number("bound_passes"));
-        Assert.InRange(answer.Number("gap_pct"), 0, 3);
+        var alone = Ask.For("pass-layout", ("boundary", Geo.Polygon(Section)), ("swath_ft", 50), ("speed_mph", 120), ("turn_s", 32));
+        Assert.Equal(alone.Number("passes"), alone.Number("bound_passes"));
+        Assert.InRange(alone.Number("gap_pct"), 0, 3);
+
+        // Another heading where its ferry saves more: what it takes more in passes and turns is told.
+        Assert.Equal(alone.Number("flight_min"), answer.Number("flight_min") - answer.Number("for_ferry_min"), 1e-6);
+        Assert.InRange(answer.Number("for_ferry_min"), 0, 2 * 32 / 60.0);
         Assert.True(answer.Number("filled_up_costs_min") >= 0);
+        Assert.True(answer.Number("ferry_min") >= answer.Number("least_ferry_min"));
         Assert.True(answer.Number("job_min") > answer.Number("flight_min"));
         Assert.True(answer.Number("one_fewer_load_wet_lb") > 2800);
         Assert.True(answer.Number("one_fewer_saves_min") > 0);
