@@ -1,4 +1,5 @@
 using CsCheck;
+using Watersown.Holds;
 using Watersown.Land;
 using Watersown.Schedule;
 using Watersown.Season;
@@ -47,7 +48,7 @@ internal static class AnyMark
     /// <summary>Names out of a few, so that marks meet.</summary>
     public static Gen<MarkId> SomeId { get; } = Gen.Int[0, 400].Select(Id);
 
-    public static Gen<MarkFact> Fact { get; } = Gen.OneOf(Water(), Land(), Seed(), Air(), Talk(), Harvest(), Costs());
+    public static Gen<MarkFact> Fact { get; } = Gen.OneOf(Water(), Land(), Held(), Seed(), Air(), Talk(), Harvest(), Costs());
 
     public static Gen<Mark> Mark { get; } =
         Gen.Select(SomeId, Fact, moments, Gen.Int[0, 600], Gen.Enum<Sureness>(), May(SomeId), Maybe(words), OneOf("phone-a", "phone-b")).Select((id, fact, happened, late, sure, replaces, note, device) => new Mark
@@ -111,6 +112,21 @@ internal static class AnyMark
         Gen.Select(fields, words, words).Select((f, w, s) => (MarkFact)new Scouted(f, w, s)),
         Gen.Select(words, Maybe(fields)).Select((t, f) => (MarkFact)new Noted(t, f)),
         Gen.Select(words, Maybe(fields)).Select((t, f) => (MarkFact)new Photographed(t, f)));
+
+    private static Gen<MarkFact> Held() => Gen.OneOf(
+        Gen.Select(Gen.Select(fields, words, days, Gen.Int[0, 9]), Gen.Select(May(Gen.Int[0, 40]), Gen.Enum<WaterNeeded>(), Gen.Bool, May(Gen.Enum<ApplicationDay>())), Gen.Select(Maybe(words), Maybe(words), May(moments), May(winds)), Gen.Enum<TreatmentState>()).Select((t, r, p, s) =>
+            (MarkFact)new TreatmentTold(
+                new Treatment(t.Item1, t.Item2, t.Item3, t.Item3.AddDays(t.Item4))
+                {
+                    Round = 1 + (t.Item4 % 2),
+                    Rule = new HoldRule { Days = r.Item1, Needs = r.Item2, MovesWithin = r.Item3, Counting = r.Item4, Releases = p.Item1, Buffer = p.Item2, WindLeast = p.Item4, NoticeHours = r.Item1, LeastDepth = r.Item3 ? WaterDepth.FromInches(4) : null, Text = p.Item1 },
+                    Paper = new TreatmentPaper { Registration = p.Item1, Active = p.Item2, NoticeFiled = p.Item3, Permit = p.Item2, ReentryHours = r.Item1, PreHarvestDays = r.Item1, Leaves = p.Item1, EnteredBy = p.Item2, EnteredOn = p.Item2 is null ? null : t.Item3, LabelPhoto = p.Item1, Recommendation = p.Item2 },
+                    Work = new TreatmentWork { Amount = p.Item1, Land = r.Item1 is > 0 ? Area.FromAcres(r.Item1.Value) : null, Method = p.Item2, Begun = p.Item3, Ended = p.Item3?.AddHours(2), Wind = p.Item4, Applicator = p.Item1, Hired = r.Item3 },
+                },
+                s)),
+        Gen.Select(fields, Gen.Enum<WaterWish>(), Gen.Bool, days).Select((f, w, there, d) => (MarkFact)new WaterWished(f, w) { Days = there ? new DaySpan(d, d.AddDays(3)) : null }),
+        Gen.Select(fields, Maybe(words)).Select((f, w) => (MarkFact)new HeldWaterGone(f) { Reason = w, Reference = w }),
+        Gen.Select(Gen.Enum<ApplicationDay>(), Gen.Bool, May(Gen.Int[1, 28])).Select((c, h, d) => (MarkFact)new HoldSettingsTold(new HoldSettings { Counting = c, OfficeFrom = h ? new TimeOnly(8, 0) : null, OfficeUntil = h ? new TimeOnly(17, 0) : null, OwnReportDay = d, HiredReportDays = d })));
 
     private static Gen<MarkFact> Seed() => Gen.OneOf(
         Gen.Select(batches, Maybe(OneOf("E-1 lot 2", "E-2 lot 1", "no lot")), Maybe(OneOf("E-1", "E-2")), May(dry), fields.Array[0, 2]).Select((b, l, v, d, m) =>

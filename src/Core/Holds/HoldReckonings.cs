@@ -1,4 +1,3 @@
-using System.Globalization;
 using Watersown.Reckon;
 
 namespace Watersown.Holds;
@@ -6,10 +5,7 @@ namespace Watersown.Holds;
 /// <summary>The calculations about holds that can be asked for by name.</summary>
 public static class HoldReckonings
 {
-    private const int FirstYear = 1990;
-    private const int LastYear = 2200;
-
-    public static ImmutableArray<Reckoning> All { get; } = [Hold];
+    public static ImmutableArray<Reckoning> All { get; } = [Hold, OverlapReckoning.Reckoning];
 
     private static Reckoning Hold => new(
         "hold",
@@ -34,12 +30,7 @@ public static class HoldReckonings
     private static Outcome<Reckoned> Count(ReckoningInput given)
     {
         var applied = given.Date("applied_on");
-        if (applied.Year is < FirstYear or > LastYear)
-        {
-            return Outcome<Reckoned>.Refuse(HoldProblems.YearOutside.At("applied_on",
-                ("value", given.Text("applied_on")), ("least", FirstYear.ToString(CultureInfo.InvariantCulture)), ("most", LastYear.ToString(CultureInfo.InvariantCulture))));
-        }
-
+        if (HoldProblems.Beside(applied, given.Text("applied_on")) is { } problem) return Outcome<Reckoned>.Refuse(problem);
         var days = given.Whole("hold_days");
         var counting = (ApplicationDay)given.Whole("first_day_counts_as");
         var hold = HoldDates.Of(applied, days, counting);

@@ -1,4 +1,5 @@
 using Watersown.Flight;
+using Watersown.Holds;
 using Watersown.Land;
 using Watersown.Schedule;
 using Watersown.Seed;
@@ -53,6 +54,9 @@ public static class MarkChecks
         WaterCurtailed f => [Of(LandLimits.Left, f.Left?.CubicFeetPerSecond)],
         CapShared f => [Of(LandLimits.Cap, f.Cap?.CubicFeetPerSecond)],
         TailwaterWaits f => [Of(LandLimits.NeedsFull, f.Full?.Acres)],
+        TreatmentTold { What: var f } => [Of(HoldLimits.Days, f.Rule.Days), Of(HoldLimits.Round, f.Round), Of(HoldLimits.LeastDepth, f.Rule.LeastDepth?.Inches), Of(HoldLimits.WindLeast, f.Rule.WindLeast?.MilesPerHour), Of(HoldLimits.WindMost, f.Rule.WindMost?.MilesPerHour), Of(HoldLimits.NoticeHours, f.Rule.NoticeHours),
+            Of(HoldLimits.Reentry, f.Paper.ReentryHours), Of(HoldLimits.PreHarvest, f.Paper.PreHarvestDays), Of(HoldLimits.Land, f.Work.Land?.Acres), Of(HoldLimits.Wind, f.Work.Wind?.MilesPerHour)],
+        HoldSettingsTold { Settings: var f } => [Of(HoldLimits.OwnReportDay, f.OwnReportDay), Of(HoldLimits.HiredReportDays, f.HiredReportDays)],
         SeedLeft f => [Of(SeasonLimits.Left, f.Left.Pounds)],
         FieldSown f => [Of(SeasonLimits.Part, f.Land?.Acres), Of(SeedLimits.BatchDry, f.Dry?.Pounds), Of(SeasonLimits.Loads, f.Loads)],
         FlightBilled f => [Of(FlownLimits.Billed, f.Land?.Acres), Of(SeasonLimits.Soaked, f.Soaked?.Pounds)],
@@ -95,6 +99,12 @@ public static class MarkChecks
         {
             case WaterOrdered order when order.From < now - SeasonLimits.OrderBack:
                 problems.Add(SeasonProblems.OrderOld.At("fact.from", ("value", Moment(order.From)), ("limit", Moment(now.ToOffset(order.From.Offset)))));
+                break;
+            case TreatmentTold { What: var what } when what.Until < what.From:
+                problems.Add(HoldProblems.WindowBackward.At("fact.until", ("value", Day(what.Until)), ("limit", Day(what.From))));
+                break;
+            case WaterWished { Days: { } days } when days.Until < days.From:
+                problems.Add(HoldProblems.WindowBackward.At("fact.until", ("value", Day(days.Until)), ("limit", Day(days.From))));
                 break;
             case WindSeen wind when wind.Gust < wind.Sustained:
                 problems.Add(StateProblems.GustBelowWind.At("fact.gust_mph", ("value", Mph(wind.Gust)), ("limit", Mph(wind.Sustained))));
@@ -162,6 +172,8 @@ public static class MarkChecks
     private static string Moment(DateTimeOffset moment) => When.Moment(moment);
 
     private static string Hour(TimeOnly hour) => hour.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
+
+    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 
     private static string Mph(Speed speed) => Say.Number(speed.MilesPerHour, 1) + " mph";
 

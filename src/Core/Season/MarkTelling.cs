@@ -12,7 +12,7 @@ public sealed partial class MarkTelling(Telling tell)
     private StoryWords Words => tell.Words.Story;
 
     /// <summary>What a fact says, its field left out where the page is about that field.</summary>
-    public string Say(MarkFact fact) => Water(fact) ?? Ground(fact) ?? Seed(fact) ?? Air(fact) ?? Harvest(fact) ?? Cost(fact) ?? People(fact);
+    public string Say(MarkFact fact) => Water(fact) ?? Ground(fact) ?? Held(fact) ?? Seed(fact) ?? Air(fact) ?? Harvest(fact) ?? Cost(fact) ?? People(fact);
 
     private string? Water(MarkFact fact) => fact switch
     {
@@ -69,6 +69,20 @@ public sealed partial class MarkTelling(Telling tell)
         Noted f => f.Text,
         Photographed => Words.Photo,
         WarmthRead f => Fill(Words.Warmth, ("high", tell.Warm(f.High)), ("low", tell.Warm(f.Low)), ("day", tell.ShortDay(f.Day))),
+        _ => null,
+    };
+
+    private string? Held(MarkFact fact) => fact switch
+    {
+        TreatmentTold f => Joined(
+            Fill(f.State switch { Holds.TreatmentState.Booked => tell.Words.Hold.MarkBooked, Holds.TreatmentState.Applied => tell.Words.Hold.MarkApplied, _ => tell.Words.Hold.MarkCalledOff },
+                f.State == Holds.TreatmentState.CalledOff ? [("product", HoldSaid.Name(f.What))] : [("product", HoldSaid.Name(f.What)), ("window", HoldSaid.Days(new Holds.DaySpan(f.What.From, f.What.Until), tell))]),
+            f.What.Rule.Days is { } days && f.State != Holds.TreatmentState.CalledOff ? Fill(tell.Words.Hold.MarkHold, ("n", Count(days))) : null),
+        WaterWished f => f.Days is { } days
+            ? Fill(tell.Words.Hold.MarkWish, ("want", HoldSaid.Wish(f.Wish, null, tell.Words.Hold)), ("window", HoldSaid.Days(days, tell)))
+            : Fill(tell.Words.Hold.MarkWishOver, ("want", HoldSaid.Wish(f.Wish, null, tell.Words.Hold))),
+        HeldWaterGone f => Joined(tell.Words.Hold.MarkGone, f.Reason, f.Reference),
+        HoldSettingsTold f => Fill(tell.Words.Hold.MarkSettings, ("n", Count((int)f.Settings.Counting))),
         _ => null,
     };
 

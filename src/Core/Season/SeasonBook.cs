@@ -38,6 +38,9 @@ public sealed record SeasonBook
     /// <summary>What is broken and not mended, the newest first.</summary>
     public ImmutableArray<OpenFault> Faults { get; init; } = [];
 
+    /// <summary>Treatments, holds and what is wanted of the water.</summary>
+    public HoldBook Holds { get; init; } = HoldBook.Empty;
+
     public ImmutableArray<MessageBook> Messages { get; init; } = [];
 
     /// <summary>Samples, cuts and tickets.</summary>

@@ -44,6 +44,7 @@ public static class SeasonFold
         private readonly DitchFold ditches;
         private readonly DayFold days;
         private readonly CropFold crop = new();
+        private readonly HoldFold holds;
 
         public Folding(SeasonState ground, Resolution resolution)
         {
@@ -51,7 +52,7 @@ public static class SeasonFold
             doubts.AddRange(resolution.Doubts);
             foreach (var field in ground.Farm.Fields)
                 fields.TryAdd(field.Code, new FieldFold(field.Code, ground, field, ground.Fields.FirstOrDefault(f => f.Code == field.Code), doubts));
-            ditches = new DitchFold(ground);
+            (ditches, holds) = (new DitchFold(ground), new HoldFold(ground));
             (seed, water, air, talk, hazards) = (new SeedFold(ground, doubts), new WaterFold(ground, doubts), new AirFold(ground), new TalkFold(ground), new HazardFold(ground));
             (harvest, costs) = (new HarvestFold(ground, doubts), new CostFold(doubts));
             days = new DayFold(ground);
@@ -78,6 +79,7 @@ public static class SeasonFold
             ditches.Apply(mark);
             days.Apply(mark);
             crop.Apply(mark);
+            holds.Apply(mark);
             if (mark.Fact is SeedLeft left && (field ?? LastOf(left.Trailer)) is { } sown) sown.LeftOver(left.Left);
             if (mark.Fact is FaultFound fault) Find(mark, fault, field);
             if (mark.Fact is FaultMended mended && faults.Mend(resolution.SpeaksFor(mended.Fault)) is { } gone) Mend(gone, line);
@@ -88,14 +90,16 @@ public static class SeasonFold
             foreach (var field in ground.Farm.Fields) fields[field.Code].Close();
             var (batchBooks, batches, lots) = seed.Close(now);
             var (sourceBooks, sources) = water.Close(now);
+            var held = holds.Close();
+            var (ledger, today) = (held.Ledger, FarmTime.Day(ground, now));
             ImmutableArray<FieldFold> known = [.. ground.Farm.Fields.Select(f => fields[f.Code])];
             var state = ground with
             {
                 Now = now.ToOffset(ground.Offset),
                 // Past the last day of its plan a season goes on: there are still fields to drain and to cut.
-                Horizon = Today(now) > ground.Horizon ? Today(now) : ground.Horizon,
+                Horizon = today > ground.Horizon ? today : ground.Horizon,
                 Farm = ditches.Close(ground.Farm with { Fields = [.. known.Select(f => f.Land!)], Sources = sources, Hazards = hazards.Close() }),
-                Fields = [.. ground.Fields.Select(f => fields.TryGetValue(f.Code, out var fold) ? fold.Season ?? f : f)],
+                Fields = [.. ground.Fields.Select(f => HoldFold.Held(fields.TryGetValue(f.Code, out var fold) ? fold.Season ?? f : f, ledger, today))],
                 Batches = batches,
                 Lots = lots,
             };
@@ -114,6 +118,7 @@ public static class SeasonFold
                 Batches = batchBooks,
                 Trailers = seed.Trailers,
                 Faults = faults.Open,
+                Holds = held,
                 Messages = talk.Messages,
                 CalledOff = air.CalledOff,
                 Weather = days.Close(),
@@ -125,8 +130,6 @@ public static class SeasonFold
                 Undoable = Undoable(story, now),
             };
         }
-
-        private DateOnly Today(DateTimeOffset now) => DateOnly.FromDayNumber((int)(now.ToOffset(ground.Offset).Ticks / TimeSpan.TicksPerDay));
 
         private IEnumerable<FieldBook> Learned(SeasonState state, ImmutableArray<StoryLine> story, ImmutableArray<FieldBook> books)
         {

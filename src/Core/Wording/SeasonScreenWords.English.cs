@@ -29,6 +29,7 @@ public sealed partial record SeasonScreenWords
         KindWater = "water",
         KindFaults = "broken and mended",
         KindGround = "ground and acres",
+        KindHolds = "holds",
         KindSeed = "seed",
         KindFlight = "sowing and flying",
         KindWeather = "weather",

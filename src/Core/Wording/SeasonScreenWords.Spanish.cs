@@ -29,6 +29,7 @@ public sealed partial record SeasonScreenWords
         KindWater = "agua",
         KindFaults = "averías y arreglos",
         KindGround = "terreno y acres",
+        KindHolds = "retenciones",
         KindSeed = "semilla",
         KindFlight = "siembra y vuelos",
         KindWeather = "tiempo",

@@ -53,6 +53,8 @@ public sealed partial record SeasonScreenWords
 
     public required string KindGround { get; init; }
 
+    public required string KindHolds { get; init; }
+
     public required string KindSeed { get; init; }
 
     public required string KindFlight { get; init; }

@@ -30,6 +30,7 @@ public sealed record Words
         WaterScreen = WaterScreenWords.English,
         SourceScreen = SourceScreenWords.English,
         Ditch = DitchWords.English,
+        Hold = HoldWords.English,
         SeedScreen = SeedScreenWords.English,
         FlightScreen = FlightScreenWords.English,
         Hazard = HazardWords.English,
@@ -74,6 +75,7 @@ public sealed record Words
         WaterScreen = WaterScreenWords.Spanish,
         SourceScreen = SourceScreenWords.Spanish,
         Ditch = DitchWords.Spanish,
+        Hold = HoldWords.Spanish,
         SeedScreen = SeedScreenWords.Spanish,
         FlightScreen = FlightScreenWords.Spanish,
         Hazard = HazardWords.Spanish,
@@ -140,6 +142,8 @@ public sealed record Words
     public required SourceScreenWords SourceScreen { get; init; }
 
     public required DitchWords Ditch { get; init; }
+
+    public required HoldWords Hold { get; init; }
 
     /// <summary>Words of the seed screens.</summary>
     public required SeedScreenWords SeedScreen { get; init; }

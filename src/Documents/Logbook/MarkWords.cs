@@ -1,6 +1,7 @@
 using Watersown.Costs;
 using Watersown.Documents.Farms;
 using Watersown.Growth;
+using Watersown.Holds;
 using Watersown.Season;
 
 namespace Watersown.Documents.Logbooks;
@@ -45,6 +46,15 @@ public static class MarkWords
         ("rent", CostCategory.Rent),
         ("overhead", CostCategory.Overhead),
         ("other", CostCategory.Other));
+
+    public static WordList<TreatmentState> Treatments { get; } = new(("booked", TreatmentState.Booked), ("applied", TreatmentState.Applied), ("called-off", TreatmentState.CalledOff));
+
+    public static WordList<WaterWish> Wishes { get; } = new(
+        ("lower-for", WaterWish.LowerFor), ("drain-for", WaterWish.DrainFor), ("lower", WaterWish.Lower), ("peg", WaterWish.Peg), ("drain", WaterWish.Drain));
+
+    public static WordList<ApplicationDay> Counting { get; } = new(("0", ApplicationDay.CountsAsZero), ("1", ApplicationDay.CountsAsOne));
+
+    public static WordList<WaterNeeded> WaterNeeds { get; } = new(("as-it-is", WaterNeeded.AsItIs), ("lowered", WaterNeeded.Lowered), ("drained", WaterNeeded.Drained));
 
     public static WordList<ToldState> Told { get; } = new(("told", ToldState.Told), ("heard", ToldState.Heard), ("agreed", ToldState.Agreed), ("not-reached", ToldState.NotReached));
 }

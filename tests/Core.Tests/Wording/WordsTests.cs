@@ -57,7 +57,7 @@ public sealed class WordsTests
     [MemberData(nameof(All))]
     public void No_word_gives_leave_that_is_not_ours(string key, string english, string spanish)
     {
-        foreach (var forbidden in new[] { "safe to fly", "approved", "clear of hazards", "legal", "eligible", "seguro para", "aprobado", "libre de peligro", "autorizado" })
+        foreach (var forbidden in new[] { "safe to fly", "approved", "clear of hazards", "legal", "eligible", "seguro para", "aprobado", "libre de peligro", "autorizado", "you may release", "puede soltar", "puede liberar" })
         {
             Assert.False(english.Contains(forbidden, StringComparison.OrdinalIgnoreCase), key + " says " + forbidden);
             Assert.False(spanish.Contains(forbidden, StringComparison.OrdinalIgnoreCase), key + " says " + forbidden);

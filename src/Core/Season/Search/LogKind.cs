@@ -8,6 +8,9 @@ public enum LogKind
     /// <summary>Broken, or mended again.</summary>
     Faults,
     Ground,
+
+    /// <summary>Treatments, holds, and what is wanted of the water for them.</summary>
+    Holds,
     Seed,
     Flight,
     Weather,
@@ -51,6 +54,7 @@ public static class LogKinds
         CostPlanned or CostPaid => LogKind.Money,
         WindSeen or ForecastHeard or WarmthRead or WeatherTaken or NormalsTaken or FloodWarmth => LogKind.Weather,
         RingsCounted or Scouted or StageSeen or StageTargetsSet => LogKind.Scouting,
+        TreatmentTold or WaterWished or HeldWaterGone or HoldSettingsTold => LogKind.Holds,
         Watersown.Season.Told or PersonNamed => LogKind.Told,
         PlanIssued or StepPinned or StepUnpinned or Overridden => LogKind.Plans,
         Noted or Photographed => LogKind.Notes,

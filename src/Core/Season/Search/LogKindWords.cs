@@ -10,6 +10,7 @@ public static class LogKindWords
         LogKind.Water => words.KindWater,
         LogKind.Faults => words.KindFaults,
         LogKind.Ground => words.KindGround,
+        LogKind.Holds => words.KindHolds,
         LogKind.Seed => words.KindSeed,
         LogKind.Flight => words.KindFlight,
         LogKind.Weather => words.KindWeather,
