@@ -69,6 +69,48 @@ public static partial class Sources
     public static Source NswPlantStand { get; } = new(nameof(NswPlantStand),
         "New South Wales DPI, Primefact 1476, plant population and re-sowing of rice, 2016 and 2023", SourceStanding.Read);
 
+    public static Source OlsenP2011 { get; } = new(nameof(OlsenP2011),
+        "Re-evaluating diagnostic phosphorus tests for rice systems, Agronomy Journal 103:501-508, 2011 (abstract)", SourceStanding.Read);
+
+    public static Source RicePotassium2013 { get; } = new(nameof(RicePotassium2013),
+        "California Rice Research Board, annual report summary, 2013: potassium", SourceStanding.Read);
+
+    public static Source NitrogenStrip2021 { get; } = new(nameof(NitrogenStrip2021),
+        "AgAlert, 15 September 2021: topdress likely to pay at a strip-to-field ratio of 1.07 and more", SourceStanding.Read);
+
+    public static Source AquaUsual { get; } = new(nameof(AquaUsual),
+        "aqua of 20 % nitrogen weighs about 7.6 lb a gallon at 60 °F; the delivery ticket beats it", SourceStanding.FromMemory);
+
+    public static Source MidSouthStand { get; } = new(nameof(MidSouthStand),
+        "University of Arkansas FSA2157; Texas A&M AgriLife Beaumont, 2007 rice guidelines, p. 23; seed-industry extension, 2017: 15 to 20 plants per square foot", SourceStanding.Read);
+
+    public static Source EvenStand2020 { get; } = new(nameof(EvenStand2020),
+        "Plant population of aerial- and drill-sown rice, Crop and Pasture Science 71(3):219-228, 2020 (abstract)", SourceStanding.Read);
+
+    public static Source ReseedTrigger { get; } = new(nameof(ReseedTrigger),
+        "over-fly trigger in California, below about 6 to 8 plants per square foot over an area that can be told apart", SourceStanding.FromMemory);
+
+    public static Source UcShrimpSheet { get; } = new(nameof(UcShrimpSheet),
+        "University of California Cooperative Extension, Agronomy Fact Sheet 8, tadpole shrimp", SourceStanding.Read);
+
+    public static Source ShrimpSafe { get; } = new(nameof(ShrimpSafe),
+        "University of California Pest Management Guidelines: Rice, tadpole shrimp, 2009 and later; Rice Farming magazine", SourceStanding.Read);
+
+    public static Source MidgeLouisiana { get; } = new(nameof(MidgeLouisiana),
+        "LSU AgCenter, seed midge fact sheet, Louisiana", SourceStanding.Read);
+
+    public static Source LsuWaterSeeding { get; } = new(nameof(LsuWaterSeeding),
+        "LSU extension article on water seeding, April 2022", SourceStanding.Read);
+
+    public static Source WeevilScars { get; } = new(nameof(WeevilScars),
+        "California Rice Research Board, annual report summary, 2009: feeding scars of the rice water weevil", SourceStanding.Read);
+
+    public static Source WeevilMemory { get; } = new(nameof(WeevilMemory),
+        "rice water weevil, about 10 to 20 % of plants with fresh scars at 2 to 4 leaves", SourceStanding.FromMemory);
+
+    public static Source ArmywormUc { get; } = new(nameof(ArmywormUc),
+        "University of California armyworm monitoring page, 2017; Pest Management Guidelines: Rice", SourceStanding.Read);
+
     public static Source ReseedSum { get; } = new(nameof(ReseedSum),
         "worth of the grain gained, less seed, flight and the price of the days lost", SourceStanding.Derived);
 

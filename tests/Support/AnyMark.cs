@@ -108,7 +108,12 @@ internal static class AnyMark
         Gen.Select(OneOf("hatchery pond", "prune orchard", "new pole"), Gen.Enum<HazardSighting>(), Maybe(fields), May(Gen.Enum<HazardKind>()), May(Gen.Int[15, 200]), Gen.Bool).Select((n, w, f, k, h, at) =>
             (MarkFact)new HazardSeen(n, w) { Field = f, Kind = k, Height = h is { } feet ? Length.FromFeet(feet) : null, At = at ? new GeoPoint(39.01, -122.01) : null }),
         Gen.Select(fields, edges).Select((f, e) => (MarkFact)BoundaryDrawn.Of(f, e)),
-        Gen.Select(fields, words, May(Gen.Int[5, 60]), Gen.Int[0, 60].Array[0, 9]).Select((f, z, a, r) => (MarkFact)new RingsCounted(f, z, a is { } acres ? Area.FromAcres(acres) : null, [.. r])),
+        Gen.Select(fields, words, May(Gen.Int[5, 60]), Gen.Int[0, 60].Array[0, 9]).Select((f, z, a, r) => (MarkFact)new RingsCounted(f, z, a is { } acres ? Area.FromAcres(acres) : null, [.. r]) { Ring = r.Length > 5 ? Area.FromSquareFeet(10.7) : null }),
+        Gen.Select(fields, Gen.Enum<NitrogenTiming>(), Gen.Int[1, 200], May(Gen.Int[100, 9000])).Select((f, t, r, g) => (MarkFact)new NitrogenOn(f, t, NutrientRate.FromPoundsPerAcre(r)) { Ticket = g is { } gallons ? Volume.FromGallons(gallons) : null }),
+        Gen.Select(fields, Gen.Enum<Watersown.Nutrition.NutrientReading>(), Gen.Int[0, 90]).Select((f, r, v) => (MarkFact)new NutrientRead(f, r, v / 4.0)),
+        Gen.Select(fields, May(Gen.Int[1, 60])).Select((f, r) => (MarkFact)new TopdressDecided(f, r is { } rate ? NutrientRate.FromPoundsPerAcre(rate) : null)),
+        Gen.Select(fields, Gen.Enum<Pest>(), Gen.Bool, May(Gen.Int[0, 100])).Select((f, p, s, d) => (MarkFact)new PestLooked(f, p, s) { Damaged = d is { } share ? Fraction.FromPercent(share) : null }),
+        Gen.Int[1, 9].Select(n => (MarkFact)new StandResponseSet([new(PlantDensity.FromPerSquareFoot(0), Fraction.Zero), new(PlantDensity.FromPerSquareFoot(n), Fraction.FromPercent(100))])),
         Gen.Select(fields, words, words).Select((f, w, s) => (MarkFact)new Scouted(f, w, s)),
         Gen.Select(words, Maybe(fields)).Select((t, f) => (MarkFact)new Noted(t, f)),
         Gen.Select(words, Maybe(fields)).Select((t, f) => (MarkFact)new Photographed(t, f)));

@@ -58,7 +58,7 @@ internal static class Marks
         foreach (var c in book.CalledOff) yield return c.ToString();
         foreach (var p in book.Plans) yield return p.ToString();
         foreach (var k in book.Weather.Known) yield return k.ToString();
-        foreach (var f in book.Fields.Where(f => !f.Unknown)) yield return f.Code + string.Join(";", f.Stages.Select(s => s.Seen)) + string.Join(";", f.Flood);
+        foreach (var f in book.Fields.Where(f => !f.Unknown)) yield return f.Code + string.Join(";", f.Stages.Select(s => s.Seen)) + string.Join(";", f.Looks.Select(l => l.Look)) + string.Join(";", f.Flood);
         foreach (var t in book.Targets.Own) yield return t.ToString();
         foreach (var i in book.Weather.Imports) yield return i.ToString();
         if (!ReferenceEquals(book.Weather, WeatherBook.Empty)) yield return book.Weather.Normals.Source + string.Join(";", book.Weather.Normals.Months);

@@ -1,5 +1,6 @@
 using Watersown.Growth;
 using Watersown.Seed;
+using Watersown.Stand;
 
 namespace Watersown.Season;
 
@@ -46,9 +47,13 @@ internal sealed class CropFold
 {
     private readonly Dictionary<Maturity, StageTargets> own = [];
 
+    /// <summary>The farm's own yield by stand; empty where it has typed none.</summary>
+    public ImmutableArray<ResponsePoint> Response { get; private set; } = [];
+
     public void Apply(Mark mark)
     {
         if (mark.Fact is StageTargetsSet { Targets.Rising: true } set) own[set.Class] = set.Targets;
+        if (mark.Fact is StandResponseSet response && response.Points.Zip(response.Points.Skip(1), (a, b) => a.Stand < b.Stand && a.Share.Share <= b.Share.Share).All(r => r)) Response = [.. response.Points];
     }
 
     public CropTargets Close() => new([.. own.OrderBy(o => o.Key).Select(o => (o.Key, o.Value))]);

@@ -37,6 +37,9 @@ public sealed record FieldBook(string Code)
     /// <summary>Stages of the crop that somebody saw, in order.</summary>
     public ImmutableArray<(Mark Mark, StageSeen Seen)> Stages { get; init; } = [];
 
+    /// <summary>Looks for pests, in order.</summary>
+    public ImmutableArray<(Mark Mark, PestLooked Look)> Looks { get; init; } = [];
+
     /// <summary>Days of its flood's own warmth.</summary>
     public ImmutableArray<DayWarmth> Flood { get; init; } = [];
 

@@ -22,6 +22,7 @@ internal sealed partial class FieldFold
     private SoakedSeed? left;
     private DateTimeOffset? scouted;
     private readonly List<(Mark Mark, StageSeen Seen)> stages = [];
+    private readonly List<(Mark Mark, PestLooked Look)> looks = [];
     private readonly Dictionary<DateOnly, DayWarmth> flood = [];
     private (Mark Mark, TrackLooked Look)? track;
     private FlightBilled? billed;
@@ -61,6 +62,7 @@ internal sealed partial class FieldFold
         Left = left,
         Counts = [.. counts.Values.OrderBy(c => c.Count.Zone, StringComparer.Ordinal)],
         Stages = [.. stages],
+        Looks = [.. looks],
         Flood = [.. flood.Values.OrderBy(f => f.Day)],
         ScoutedAt = scouted,
         Track = track,
@@ -91,7 +93,8 @@ internal sealed partial class FieldFold
             case BoardsSet boards: TakeBoards(mark, boards); break;
             case FieldCorrected or BoundaryDrawn: TakeGround(mark); break;
             case RingsCounted count: (counts[count.Zone], scouted) = ((mark, count), mark.Happened); break;
-            case Scouted: scouted = mark.Happened; break;
+            case Scouted word: TakeWord(mark, word); break;
+            case PestLooked look: looks.Add((mark, look)); scouted = mark.Happened; break;
             case StageSeen seen: stages.Add((mark, seen)); break;
             case FloodWarmth warm when warm.Low <= warm.High: flood[warm.Day] = new DayWarmth(warm.Day, warm.High, warm.Low); break;
             case TrackLooked look: track = (mark, look); break;
@@ -113,6 +116,15 @@ internal sealed partial class FieldFold
         Land = GroundMarks.Lay(Land, newer ? mark.Fact : GroundMarks.Filling(Land, mark.Fact));
         if (Season is null || mark.Fact is not FieldCorrected said) return;
         Season = newer ? Season with { Rate = said.Rate ?? Season.Rate, Variety = said.Variety ?? Season.Variety } : Season with { Variety = Season.Variety ?? said.Variety };
+    }
+
+    /// <summary>What a text message said in words: shrimp there or not, and leaves.</summary>
+    private void TakeWord(Mark mark, Scouted word)
+    {
+        scouted = mark.Happened;
+        if (string.Equals(word.What, "shrimp", StringComparison.OrdinalIgnoreCase)) looks.Add((mark, new PestLooked(word.Field, Pest.Shrimp, !string.Equals(word.Seen, "none", StringComparison.OrdinalIgnoreCase))));
+        else if (word.What == Texts.TextMarks.Leaf && double.TryParse(word.Seen, System.Globalization.NumberStyles.Float, System.Globalization.CultureInfo.InvariantCulture, out var leaves) && leaves is >= 1 and < Growth.StagePoint.LeafMost + 1)
+            stages.Add((mark, new StageSeen(word.Field, Growth.StagePoint.OfLeaf((int)leaves))));
     }
 
     /// <summary>Soaked seed left after its sowing.</summary>

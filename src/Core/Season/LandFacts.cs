@@ -50,9 +50,12 @@ public sealed record BoundaryDrawn(string Field, FactList<FactList<FactList<GeoP
 /// <param name="Field">Field code.</param>
 /// <param name="Zone">The farm's word for the zone.</param>
 /// <param name="ZoneLand">Its acres.</param>
-/// <param name="Rings">Plants in each ring of one square foot.</param>
+/// <param name="Rings">Plants in each ring.</param>
 public sealed record RingsCounted(string Field, string Zone, Area? ZoneLand, FactList<int> Rings) : MarkFact
 {
+    /// <summary>Land inside a ring; one square foot where not said.</summary>
+    public Area? Ring { get; init; }
+
     public override string? AboutField => Field;
 }
 

@@ -29,6 +29,11 @@ public sealed partial class MarkTelling
         WindSeen f => Joined(
             f.Gust > f.Sustained ? Fill(Words.Wind, ("steady", tell.Quick(f.Sustained)), ("gust", tell.Quick(f.Gust))) : Fill(Words.WindSteady, ("steady", tell.Quick(f.Sustained))),
             f.Place is { } place ? Fill(Words.At, ("place", place)) : null),
+        NitrogenOn f => Fill(tell.Words.Feed.MarkNitrogen, ("n", Wording.Say.Number(f.Rate.PoundsPerAcre)), ("timing", Season.Crop.FeedSpeech.Name(f.Timing, tell.Words.Feed))),
+        NutrientRead f => Fill(tell.Words.Feed.MarkRead, ("what", Season.Crop.FeedSpeech.Name(f.Reading, tell.Words.Feed)), ("value", Wording.Say.Figure(f.Value))),
+        TopdressDecided f => f.Rate is { } rate ? Fill(tell.Words.Feed.TopdressYes, ("n", Wording.Say.Number(rate.PoundsPerAcre))) : tell.Words.Feed.TopdressNo,
+        PestLooked f => Fill(f.Seen ? f.Damaged is null ? tell.Words.Scout.MarkSeen : tell.Words.Scout.MarkSeenShare : tell.Words.Scout.MarkNot, ("pest", Season.Crop.PestSpeech.Name(f.Pest, tell.Words.Scout)), ("n", Wording.Say.Number(f.Damaged?.Percent ?? 0))),
+        StandResponseSet f => Fill(tell.Words.Scout.MarkResponse, ("n", Count(f.Points.Count))),
         StageSeen f => Fill(tell.Words.Crop.MarkStage, ("stage", Season.Crop.StageSpeech.Name(f.Point, tell.Words.Crop))),
         StageTargetsSet f => Fill(tell.Words.Crop.MarkTargets, ("class", Season.Crop.StageSpeech.Class(f.Class, tell.Words.Crop)), ("pi", Wording.Say.Number(f.Targets.Initiation.Fahrenheit)), ("heading", Wording.Say.Number(f.Targets.Heading.Fahrenheit)), ("mature", Wording.Say.Number(f.Targets.Mature.Fahrenheit))),
         FloodWarmth f => Fill(tell.Words.Crop.MarkFlood, ("high", tell.Warm(f.High)), ("low", tell.Warm(f.Low)), ("day", tell.ShortDay(f.Day))),

@@ -55,6 +55,9 @@ public sealed record SeasonBook
     /// <summary>Warmth to the stages, as the farm says.</summary>
     public CropTargets Targets { get; init; } = CropTargets.Usual;
 
+    /// <summary>The farm's own yield by stand; empty where it has typed none.</summary>
+    public ImmutableArray<Stand.ResponsePoint> Response { get; init; } = [];
+
     /// <summary>Days called off.</summary>
     public ImmutableArray<CalledOff> CalledOff { get; init; } = [];
 

@@ -123,6 +123,7 @@ public static class SeasonFold
                 CalledOff = air.CalledOff,
                 Weather = days.Close(),
                 Targets = crop.Close(),
+                Response = crop.Response,
                 Plans = talk.Plans,
                 Harvest = harvested,
                 Costs = costs.Close(state, harvested),

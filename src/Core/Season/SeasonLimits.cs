@@ -43,6 +43,8 @@ public static class SeasonLimits
 
     public static Limit Rings { get; } = new("rings", "plants") { Least = 0, Most = 10_000, UsualMost = 120, Whole = true };
 
+    public static Limit Ring { get; } = new("ring_ft2", "ft²") { Above = 0, Most = 1000, UsualLeast = 0.5, UsualMost = 12 };
+
     public static Limit Plan { get; } = new("plan", string.Empty) { Least = 1, Most = 1_000_000, Whole = true };
 
     public static Limit PlanNumber { get; } = new("number", string.Empty) { Least = 1, Most = 1_000_000, Whole = true };

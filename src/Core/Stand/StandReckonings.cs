@@ -6,9 +6,6 @@ namespace Watersown.Stand;
 /// <summary>The calculations about the stand that can be asked for by name.</summary>
 public static class StandReckonings
 {
-    // The stand below which a zone is worth judging by itself; believed right for California, no source read.
-    private const double ThinPerSquareFoot = 8;
-
     public static ImmutableArray<Reckoning> All { get; } = [Count, Rings, OverseedReckoning.Sum];
 
     private static Reckoning Count => new(
@@ -73,7 +70,7 @@ public static class StandReckonings
                 ("zones", Datum.ListOf(zones.Zip(report.Zones, (zone, stand) => Datum.Row(
                     [.. Results(stand), ("name", zone.Name), ("acres", zone.Land.Acres), ("rings", zone.Counts.Length)])))),
             ],
-            Explain(ring, zones, report))
+            StandWorking.Show(ring, zones, report))
         { Cautions = Cautions(zones, report) });
     }
 
@@ -83,31 +80,6 @@ public static class StandReckonings
         ("low_ft2", Datum.Of(stand.Low?.PerSquareFoot)),
         ("high_ft2", Datum.Of(stand.High?.PerSquareFoot)),
     ];
-
-    private static Working Explain(Area ring, ImmutableArray<StandZone> zones, StandReport report)
-    {
-        var working = Working.Empty.Given("a", "land inside the ring", ring.SquareFeet, "ft²", "typed");
-        for (var i = 0; i < zones.Length; i++)
-        {
-            var (zone, stand) = (zones[i], report.Zones[i]);
-            var index = (i + 1).ToString(CultureInfo.InvariantCulture);
-            working = working
-                .Given("A" + index, zone.Name + ", land", zone.Land.Acres, "ac", "typed")
-                .Given("c" + index, zone.Name + ", plants in each ring", Datum.ListOf(zone.Counts), string.Empty, "typed")
-                .Step("m" + index, zone.Name + ", mean", stand.Mean.PerSquareFoot, "plants/ft²", "Σ c / (n a)", Sources.Arithmetic);
-            if (stand.StandardError is { } error)
-                working = working.Step("e" + index, zone.Name + ", standard error", error.PerSquareFoot, "plants/ft²", "s / (a √n)", Sources.MissouriSampleSize);
-        }
-
-        working = working.Step("m", "stand of the field", report.Whole.Mean.PerSquareFoot, "plants/ft²", "Σ A m / Σ A", Sources.Cochran1977.At("eq. 5.1"));
-        if (report.Whole is not { StandardError: { } whole, Freedom: { } freedom, Low: { } low, High: { } high }) return working;
-        return working
-            .Step("e", "standard error of the field's mean", whole.PerSquareFoot, "plants/ft²", "√ Σ (A e)² / Σ A", Sources.Cochran1977.At("eq. 5.13"))
-            .Step("f", "degrees of freedom", freedom, string.Empty, "(Σ (A e)²)² / Σ ((A e)⁴ / (n - 1))", Sources.Satterthwaite1946)
-            .Step("t", "Student's t, two-tailed 95 %", StudentT.Quantile((1 + StandCounts.Confidence) / 2, freedom), string.Empty, "t(0.975, f)", Sources.AbramowitzStegun1964.At("26.7"))
-            .Step("low", "lower end", low.PerSquareFoot, "plants/ft²", "max(0, m - t e)", Sources.MissouriSampleSize)
-            .Step("high", "upper end", high.PerSquareFoot, "plants/ft²", "m + t e", Sources.MissouriSampleSize);
-    }
 
     private static ImmutableArray<string> Cautions(ImmutableArray<StandZone> zones, StandReport report)
     {
@@ -119,7 +91,7 @@ public static class StandReckonings
                 cautions.Add(zones[i].Name + " has one ring: it has no range, and neither has the field. Count at least one more there.");
             else if (zones[i].Counts.Length < 6)
                 cautions.Add(zones[i].Name + " has fewer than 6 rings: its range is wide and may be unlucky.");
-            if (zones.Length > 1 && (stand.PerSquareFoot < ThinPerSquareFoot || stand < report.Whole.Mean * 0.5))
+            if (zones.Length > 1 && ThinZones.IsThin(report.Zones[i], report.Whole))
                 cautions.Add(zones[i].Name + " (" + Wording.Say.Figure(zones[i].Land.Acres) + " ac) stands at " + Wording.Say.Figure(stand.PerSquareFoot)
                     + " plants/ft²: judge it by itself. The field's mean of " + Wording.Say.Figure(report.Whole.Mean.PerSquareFoot) + " hides it.");
         }

@@ -53,6 +53,8 @@ public sealed record Words
         Cost = CostWords.English,
         Record = RecordWords.English,
         Crop = CropWords.English,
+        Scout = ScoutWords.English,
+        Feed = FeedWords.English,
     };
 
     public static Words Spanish { get; } = new()
@@ -98,6 +100,8 @@ public sealed record Words
         Cost = CostWords.Spanish,
         Record = RecordWords.Spanish,
         Crop = CropWords.Spanish,
+        Scout = ScoutWords.Spanish,
+        Feed = FeedWords.Spanish,
     };
 
     public required CommonWords Common { get; init; }
@@ -202,6 +206,10 @@ public sealed record Words
     public required RecordWords Record { get; init; }
 
     public required CropWords Crop { get; init; }
+
+    public required ScoutWords Scout { get; init; }
+
+    public required FeedWords Feed { get; init; }
 
     public static Words In(Language language) => language switch
     {

@@ -58,7 +58,7 @@ internal static class GhcnDays
         {
             var at = FirstValue + ((day - 1) * ValueWidth);
             if (at + 5 > line.Text.Length) break;
-            var flag = at + 6 < line.Text.Length ? line.Text[at + 6].ToString() : string.Empty;
+            var flag = at + 6 < line.Text.Length ? line.Text[(at + 6)..(at + 7)] : string.Empty;
             Take(days, new DateOnly(year, month, day), part, (line.Text[at..(at + 5)], flag), line.Number);
         }
     }

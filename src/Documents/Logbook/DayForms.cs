@@ -1,6 +1,7 @@
 using Watersown.Documents.Json;
 using Watersown.Growth;
 using Watersown.Season;
+using Watersown.Stand;
 using Watersown.Weather;
 using static Watersown.Documents.Logbooks.FactForm;
 
@@ -38,6 +39,24 @@ internal static class DayForms
                 if (f.Point.Stage == CropStage.Leaf) pen.Number(CropLimits.Leaf.Key, f.Point.Leaf);
             },
             f => new StageSeen(f.Text("field")!, MarkWords.CropStages.Find(f.Text("stage"))!.Value is var stage && stage == CropStage.Leaf ? StagePoint.OfLeaf(f.Whole(CropLimits.Leaf.Key) ?? 1) : new StagePoint(stage))),
+        Of<PestLooked>("pest-looked",
+            [OfField, Need("pest", new Outline.Word(MarkWords.Pests.All), "what was looked for"), Need("seen", new Outline.Flag(), "it is there"), May(CropLimits.Damaged, "plants or panicles that bear its damage, of those looked at")],
+            (pen, f) =>
+            {
+                pen.Text("field", f.Field);
+                pen.Text("pest", MarkWords.Pests.Of(f.Pest));
+                pen.Yes("seen", f.Seen);
+                pen.Number(CropLimits.Damaged.Key, f.Damaged?.Percent);
+            },
+            f => new PestLooked(f.Text("field")!, MarkWords.Pests.Find(f.Text("pest"))!.Value, f.Flag("seen")!.Value) { Damaged = f.Number(CropLimits.Damaged) is { } share ? Fraction.FromPercent(share) : null }),
+        Of<StandResponseSet>("stand-response",
+            [Need("points", new Outline.Several(new Outline.Thing("response point", [Need(CropLimits.Stand, "plants on the land"), Need(CropLimits.Share, "yield over the best yield")]), 50), "by rising stand")],
+            (pen, f) => pen.List("points", f.Points, point => pen.Thing(null, () =>
+            {
+                pen.Number(CropLimits.Stand.Key, point.Stand.PerSquareFoot);
+                pen.Number(CropLimits.Share.Key, point.Share.Percent);
+            })),
+            f => new StandResponseSet([.. f.Entries("points").Select(p => new ResponsePoint(PlantDensity.FromPerSquareFoot(p.Number(CropLimits.Stand)!.Value), Fraction.FromPercent(p.Number(CropLimits.Share)!.Value)))])),
         Of<StageTargetsSet>("stage-targets",
             [Need("maturity", new Outline.Word(Farms.Words.Maturities.All), "how early it ripens"), Need(CropLimits.Initiation, "warmth to panicle initiation"), Need(CropLimits.Heading, "warmth to half of the panicles out"), Need(CropLimits.Mature, "warmth to ripe")],
             (pen, f) =>

@@ -6,7 +6,7 @@ namespace Watersown.Documents.Logbooks;
 internal static class FactForms
 {
     public static ImmutableArray<FactForm> All { get; } =
-        [.. WaterForms.All, .. DitchForms.All, .. HoldForms.All, .. LandForms.All, .. SeedForms.All, .. FlightForms.All, .. FlownForms.All, .. WeatherForms.All, .. DayForms.All, .. TalkForms.All, .. HarvestForms.All, .. CostForms.All];
+        [.. WaterForms.All, .. DitchForms.All, .. HoldForms.All, .. LandForms.All, .. SeedForms.All, .. FlightForms.All, .. FlownForms.All, .. WeatherForms.All, .. DayForms.All, .. FeedForms.All, .. TalkForms.All, .. HarvestForms.All, .. CostForms.All];
 
     private static readonly ImmutableDictionary<string, FactForm> byKind = All.ToImmutableDictionary(f => f.Kind, StringComparer.Ordinal);
 

@@ -78,7 +78,8 @@ internal static class LandForms
                 OfField,
                 Need("zone", Text, "the farm's word for the zone"),
                 May(SeasonLimits.Zone, "acres of the zone"),
-                Need("rings", new Outline.Several(new Outline.Number(SeasonLimits.Rings), 500), "plants in each ring of one square foot"),
+                Need("rings", new Outline.Several(new Outline.Number(SeasonLimits.Rings), 500), "plants in each ring"),
+                May(SeasonLimits.Ring, "land inside a ring; one square foot where not given"),
             ],
             (pen, f) =>
             {
@@ -86,8 +87,12 @@ internal static class LandForms
                 pen.Text("zone", f.Zone);
                 pen.Number("zone_ac", f.ZoneLand?.Acres);
                 pen.List("rings", f.Rings, r => pen.Bare(r));
+                pen.Number(SeasonLimits.Ring.Key, f.Ring?.SquareFeet);
             },
-            f => new RingsCounted(f.Text("field")!, f.Text("zone")!, f.Number("zone_ac") is { } acres ? Area.FromAcres(acres) : null, [.. f.Entries("rings").Select(r => (int)JsonFacts.NumberOf(r.Element)!.Value)])),
+            f => new RingsCounted(f.Text("field")!, f.Text("zone")!, f.Number("zone_ac") is { } acres ? Area.FromAcres(acres) : null, [.. f.Entries("rings").Select(r => (int)JsonFacts.NumberOf(r.Element)!.Value)])
+            {
+                Ring = f.Number(SeasonLimits.Ring) is { } feet ? Area.FromSquareFeet(feet) : null,
+            }),
         Of<Scouted>("scouting",
             [OfField, Need("what", Text, "what was looked for"), Need("seen", LongText, "what was seen")],
             (pen, f) =>

@@ -2,6 +2,7 @@ using Watersown.Costs;
 using Watersown.Documents.Farms;
 using Watersown.Growth;
 using Watersown.Holds;
+using Watersown.Nutrition;
 using Watersown.Season;
 
 namespace Watersown.Documents.Logbooks;
@@ -29,6 +30,14 @@ public static class MarkWords
 
     public static WordList<CropStage> CropStages { get; } = new(
         ("leaf", CropStage.Leaf), ("tillering", CropStage.Tillering), ("panicle-initiation", CropStage.PanicleInitiation), ("booting", CropStage.Booting), ("heading", CropStage.Heading), ("mature", CropStage.Mature));
+
+    public static WordList<Pest> Pests { get; } = new(
+        ("shrimp", Pest.Shrimp), ("midge", Pest.Midge), ("scum", Pest.Scum), ("weevil", Pest.Weevil), ("armyworm-leaf", Pest.ArmywormLeaf), ("armyworm-panicle", Pest.ArmywormPanicle));
+
+    public static WordList<NitrogenTiming> Timings { get; } = new(("aqua", NitrogenTiming.Aqua), ("starter", NitrogenTiming.Starter), ("topdress", NitrogenTiming.Topdress));
+
+    public static WordList<NutrientReading> Readings { get; } = new(
+        ("olsen-p", NutrientReading.OlsenPhosphorus), ("leaf-p", NutrientReading.LeafPhosphorus), ("soil-k", NutrientReading.SoilPotassium), ("flag-leaf-k", NutrientReading.FlagLeafPotassium), ("n-strip", NutrientReading.NitrogenStrip));
 
     public static WordList<HazardSighting> Sightings { get; } = new(("new", HazardSighting.New), ("still-there", HazardSighting.StillThere), ("gone", HazardSighting.Gone));
 

@@ -29,7 +29,7 @@ internal sealed partial class PlanRunner(Book book, LiveSeason season, DeskOptio
     private static readonly TimeSpan waitMost = TimeSpan.FromSeconds(15);
 
     /// <summary>What is put down without any plan being the worse for it.</summary>
-    private static readonly ImmutableHashSet<Type> Beside = [typeof(Noted), typeof(Photographed), typeof(Told), typeof(PlanIssued), typeof(Scouted), typeof(RingsCounted), typeof(StageSeen), typeof(StageTargetsSet), typeof(FloodWarmth), typeof(WeatherTaken), typeof(NormalsTaken), typeof(Overridden), typeof(LoadGone), typeof(UnknownFact)];
+    private static readonly ImmutableHashSet<Type> Beside = [typeof(Noted), typeof(Photographed), typeof(Told), typeof(PlanIssued), typeof(Scouted), typeof(RingsCounted), typeof(StageSeen), typeof(PestLooked), typeof(NitrogenOn), typeof(NutrientRead), typeof(TopdressDecided), typeof(StandResponseSet), typeof(StageTargetsSet), typeof(FloodWarmth), typeof(WeatherTaken), typeof(NormalsTaken), typeof(Overridden), typeof(LoadGone), typeof(UnknownFact)];
 
     private readonly Channel<Asked> asked = Channel.CreateBounded<Asked>(new BoundedChannelOptions(64) { FullMode = BoundedChannelFullMode.DropOldest, SingleReader = true });
 

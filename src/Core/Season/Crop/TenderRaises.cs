@@ -21,6 +21,9 @@ public sealed record TenderRaise(WaterSource Source, ImmutableArray<FieldStages>
 /// <summary>Joins the stages of the fields with what their sources can raise.</summary>
 public static class TenderRaises
 {
+    /// <summary>Deep water is looked at so many days before panicle initiation; earlier it is nobody's thought. Common practice.</summary>
+    private const int AheadDays = 21;
+
     /// <summary>By source, those first whose fields are tender first. Fields that are past it are left out.</summary>
     /// <param name="book">The season.</param>
     /// <param name="plan">The plan, which may lead water to a field from another source than its first.</param>
@@ -31,7 +34,7 @@ public static class TenderRaises
         var today = FarmTime.Day(book.State, book.Now);
         return
         [
-            .. SeasonStages.All(book).Where(s => s.Tender is { } nights && nights.Latest >= today && s.Calendar.Of(CropStage.PanicleInitiation) is not null)
+            .. SeasonStages.All(book).Where(s => s.Tender is { } nights && nights.Latest >= today && s.Calendar.Of(CropStage.PanicleInitiation) is { } initiation && initiation.Day <= today.AddDays(AheadDays))
                 .OrderBy(s => s.Tender!.From).GroupBy(s => FieldSource.First(plan, s.Field), StringComparer.Ordinal)
                 .Select(g => Of(book, plan, by, g.Key, [.. g])).OfType<TenderRaise>().OrderBy(r => r.Stages[0].Tender!.From).ThenBy(r => r.Source.Code, StringComparer.Ordinal),
         ];

@@ -1,5 +1,6 @@
 using Watersown.Growth;
 using Watersown.Harvest;
+using Watersown.Holds;
 using Watersown.Land;
 using Watersown.Season.Crop;
 
@@ -48,7 +49,13 @@ public static class DrainBoard
         if (stages.Calendar.Of(CropStage.Heading) is not { } heading) return null;
         var light = IsLight(book, stages.Field);
         var notice = stages.Field.Sources.Select(book.State.Farm.Source).FirstOrDefault(s => s is not null)?.Notice ?? TimeSpan.Zero;
-        var ask = new DrainAsk(heading.Day, heading.ErrorDays, light) { Notice = notice, CutOn = plan?.Of(stages.Field.Code).Select(c => (DateOnly?)c.Day).FirstOrDefault() };
+        var ask = new DrainAsk(heading.Day, heading.ErrorDays, light) 
+        {
+            Notice = notice,
+            CutOn = plan?.Of(stages.Field.Code).Select(c => (DateOnly?)c.Day).FirstOrDefault(),
+            HeldThrough = book.Holds.Ledger.FirstOrDefault(h => string.Equals(h.Field, stages.Field.Code, StringComparison.OrdinalIgnoreCase))?.Holds
+                .Where(h => h.State == TreatmentState.Applied).Select(h => (DateOnly?)h.Held.Until).Max(),
+        };
         return new DrainLine(stages.Field, heading, DrainDates.Of(ask))
         {
             Ripe = stages.Calendar.Of(CropStage.Mature),
