@@ -1,7 +1,5 @@
-using Watersown.Flight;
 using Watersown.Flight.Cover;
 using Watersown.Flight.Deposit;
-using Watersown.Shapes;
 
 namespace Watersown.Bench;
 

@@ -1,7 +1,6 @@
 using CsCheck;
 using Google.OrTools.LinearSolver;
 using Watersown.Nutrition;
-using Watersown.Quantities;
 
 namespace Watersown;
 

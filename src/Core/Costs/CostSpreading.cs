@@ -7,6 +7,7 @@ public static class CostSpreading
     /// <param name="amount">To be laid out.</param>
     /// <param name="land">Net land of each; at least one above nothing.</param>
     /// <exception cref="ArgumentException">No land at all.</exception>
+    [Source(nameof(Sources.FarmRecord), "by net land, largest remainders")]
     public static ImmutableArray<Money> By(Money amount, ImmutableArray<Area> land)
     {
         var all = land.Sum(a => a.SquareMeters);

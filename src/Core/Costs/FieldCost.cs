@@ -33,6 +33,7 @@ public static class FieldCosts
     /// <param name="fields">Code, net land, grain expected or delivered for costs by grain.</param>
     /// <param name="planned">The newest word for each category and field; a field's own stands before the one for all.</param>
     /// <param name="spent">Bills.</param>
+    [Source(nameof(Sources.FarmRecord), "bills and plans as typed, laid on net land")]
     public static ImmutableArray<FieldCost> Of(ImmutableArray<(string Code, Area Land, Mass? Expected, Mass? Delivered)> fields, ImmutableArray<PlannedCost> planned, ImmutableArray<SpentCost> spent)
     {
         var sums = fields.ToDictionary(f => f.Code, _ => new Dictionary<CostCategory, (Money Planned, Money Spent)>(), StringComparer.OrdinalIgnoreCase);

@@ -22,6 +22,9 @@ public sealed record FieldBook(string Code)
     /// <summary>Sowings, parts too, in order.</summary>
     public ImmutableArray<Sowing> Sowings { get; init; } = [];
 
+    /// <summary>Sowings before it was sown again, in order.</summary>
+    public ImmutableArray<Sowing> SownBefore { get; init; } = [];
+
     /// <summary>Acres sown so far; not above net.</summary>
     public Area Sown { get; init; }
 

@@ -85,6 +85,7 @@ internal sealed partial class FieldFold
         var net = Land?.Net ?? Area.Zero;
         if (sown.Resow)
         {
+            earlier.AddRange(sowings);
             sowings.Clear();
             wholeTold = false;
         }

@@ -15,6 +15,8 @@ internal sealed partial class FieldFold
     private readonly CheckFold checks;
     private readonly ImmutableArray<StoryLine>.Builder story = ImmutableArray.CreateBuilder<StoryLine>();
     private readonly List<Sowing> sowings = [];
+
+    private readonly List<Sowing> earlier = [];
     private readonly List<LoadNote> loads = [];
     private readonly Dictionary<string, (Mark Mark, RingsCounted Count)> counts = new(StringComparer.OrdinalIgnoreCase);
     private readonly bool depthTold;
@@ -57,6 +59,7 @@ internal sealed partial class FieldFold
         Checks = checks.Books,
         Depth = depth,
         Sowings = [.. sowings],
+        SownBefore = [.. earlier],
         Sown = Whole(net) ? net : SownLand < net ? SownLand : net,
         Loads = [.. loads],
         Left = left,

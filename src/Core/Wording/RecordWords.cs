@@ -105,8 +105,6 @@ public sealed partial record RecordWords
 
     public required string StateHead { get; init; }
 
-    public required string MissingHead { get; init; }
-
     public required string CompleteShort { get; init; }
 
     public required string OpenShort { get; init; }

@@ -1,5 +1,4 @@
 using Watersown.Flight;
-using Watersown.Flight.Deposit;
 using Watersown.Flight.Flown;
 using Watersown.Records.Files.Sheets;
 using Watersown.Schedule.Sheets;

@@ -37,8 +37,8 @@ public sealed class HeadingSweep
 
     internal static HeadingSweep Of(FieldRings rings, PassPace pace)
     {
-        var first = rings.Outline.Narrowest().Heading.Degrees;
-        rings = rings.Turned(first);
+        var narrow = rings.Outline.Narrowest().Heading.Degrees;
+        rings = rings.Turned(narrow);
         var (passes, open, swath) = (new double[Headings], new double[Headings], pace.Swath.Meters);
         var k = 0;
         if (Vector256.IsHardwareAccelerated)
@@ -48,7 +48,7 @@ public sealed class HeadingSweep
         }
 
         for (; k < Headings; k++) (passes[k], open[k]) = SweepLine.At(rings, swath, Sines[k], Cosines[k]);
-        return new HeadingSweep(pace, first, passes, open);
+        return new HeadingSweep(pace, narrow, passes, open);
     }
 
     internal double Degrees(int index) => (first + (index * 180.0 / Headings)) % 180;

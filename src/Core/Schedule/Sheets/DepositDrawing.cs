@@ -1,6 +1,5 @@
 using Watersown.Flight.Flown;
 using Watersown.Land;
-using Watersown.Shapes;
 using Watersown.Wording;
 
 namespace Watersown.Schedule.Sheets;

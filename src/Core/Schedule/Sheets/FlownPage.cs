@@ -23,7 +23,7 @@ public sealed record FlownPaper(string Field, string File)
 /// <summary>Puts what was flown on one page: the map, the figures with how far each can be off, where to walk, and whether the invoice agrees.</summary>
 public static class FlownPage
 {
-    private const double DrawingLeast = 165;
+    private const double DrawingLeast = 130;
     private const double DrawingMost = 330;
 
     // From roomy to tight: places told of each kind, and whether figures that only round the picture off are left out.
@@ -55,7 +55,7 @@ public static class FlownPage
         yield return new Block.Side(
             [new Block.Heading(words.LaidTitle), new Block.Picture((w, h) => DepositDrawing.Of(report, tell, w, h), DrawingLeast, DrawingMost)],
             [new Block.Grid(words.Title, [new Column(words.What), new Column(words.HowMuch, Setting.Right)], [.. telling.Others(report, room.Brief).Select(f => (ImmutableArray<Cell>)[Cell.Of(f.What), Cell.Of(With(f.Value, f.Error))])])],
-            Fraction.FromPercent(42));
+            Fraction.FromPercent(room.Brief ? 34 : 42));
         foreach (var block in Walk(report, telling, words, room.Places).Concat(Matches(paper, telling, words))) yield return block;
         yield return new Block.Paragraph([new Run(string.Join(' ', report.Cautions.Where(c => c is not (FlownCaution.Always or FlownCaution.SwathAsTold)).Select(c => telling.Caution(report, c))))]);
     }

@@ -17,11 +17,12 @@ public sealed record SownDay(DateOnly Day, string Field, Area Land, Area Togethe
 public static class SownDays
 {
     /// <summary>Every sowing in order of its day; land sown again is listed and not added.</summary>
+    [Source(nameof(Sources.FarmRecord), "sowings as told, summed over their days")]
     public static ImmutableArray<SownDay> Of(SeasonBook book)
     {
         var lines = book.State.Farm.Fields.SelectMany(f =>
         {
-            var told = book.Field(f.Code).Sowings;
+            var told = book.Field(f.Code).SownBefore.AddRange(book.Field(f.Code).Sowings);
             return !told.IsEmpty ? told.Select(s => (s.At, f.Code, s.Land, Sowing: (Sowing?)s))
                 : book.State.Season(f.Code).SownAt is { } at ? [(at, f.Code, f.Net, null)] : [];
         }).OrderBy(l => l.At).ThenBy(l => l.Code, StringComparer.Ordinal);

@@ -49,7 +49,7 @@ public static class DrainBoard
         if (stages.Calendar.Of(CropStage.Heading) is not { } heading) return null;
         var light = IsLight(book, stages.Field);
         var notice = stages.Field.Sources.Select(book.State.Farm.Source).FirstOrDefault(s => s is not null)?.Notice ?? TimeSpan.Zero;
-        var ask = new DrainAsk(heading.Day, heading.ErrorDays, light) 
+        var ask = new DrainAsk(heading.Day, heading.ErrorDays, light)
         {
             Notice = notice,
             CutOn = plan?.Of(stages.Field.Code).Select(c => (DateOnly?)c.Day).FirstOrDefault(),

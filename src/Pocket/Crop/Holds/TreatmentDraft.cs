@@ -27,7 +27,7 @@ public sealed class TreatmentDraft
     private Treatment? Before { get; init; }
 
     /// <summary>Everything else, by the name of its word.</summary>
-    public Dictionary<string, string> Typed { get; } = new(StringComparer.Ordinal);
+    public IDictionary<string, string> Typed { get; } = new Dictionary<string, string>(StringComparer.Ordinal);
 
     /// <summary>Field, product and days are there.</summary>
     public bool IsWhole => Field.Length > 0 && Product.Trim().Length > 0 && From is not null && (Until ?? From) >= From;

@@ -10,13 +10,13 @@ public static class SeasonWorkbook
     public static byte[] Write(ImmutableArray<SeasonTable> tables)
     {
         using var stream = new MemoryStream();
-        stream.SaveAs(tables.ToDictionary(t => t.Name, t => (object)Rows(t)));
+        stream.SaveAs(tables.ToDictionary(t => t.Name, t => (object)Rows(t), StringComparer.Ordinal));
         return stream.ToArray();
     }
 
     // Moments as text: a spreadsheet's own have no offset, and would be read in another place's time.
     private static List<Dictionary<string, object?>> Rows(SeasonTable table) =>
-        [.. table.Rows.DefaultIfEmpty([.. table.Columns.Select(_ => (object?)null)]).Select(row => table.Columns.Zip(row).ToDictionary(c => c.First, c => Value(c.Second)))];
+        [.. table.Rows.DefaultIfEmpty([.. table.Columns.Select(_ => (object?)null)]).Select(row => table.Columns.Zip(row).ToDictionary(c => c.First, c => Value(c.Second), StringComparer.Ordinal))];
 
     private static object? Value(object? value) => SeasonTable.Harmless(value) switch
     {
