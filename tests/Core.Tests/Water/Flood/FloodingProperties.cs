@@ -55,7 +55,7 @@ public sealed class FloodingProperties
     }, iter: 25);
 
     [Fact]
-    public void More_water_never_wets_a_check_later() => AnyNetwork.Sample(any =>
+    public void More_water_leaves_no_check_dry_or_shallower() => AnyNetwork.Sample(any =>
     {
         // Ground that was covered once drinks and loses more later, rightly: so nothing is drunk or lost here.
         var network = any with { Checks = [.. any.Checks.Select(c => c with { TakeUp = WaterDepth.Zero, Soaking = null, Percolation = DepthRate.Zero })], Air = [] };
@@ -63,8 +63,9 @@ public sealed class FloodingProperties
         var (less, run) = (Flooding.Run(network, TimeSpan.FromDays(4)), Flooding.Run(more, TimeSpan.FromDays(4)));
         foreach (var (a, b) in less.Checks.Zip(run.Checks))
         {
-            if (a.FirstWet is { } wet) Assert.True(b.FirstWet <= wet + TimeSpan.FromMinutes(1));
-            if (a.Full is { } full) Assert.True(b.Full <= full + TimeSpan.FromMinutes(1));
+            if (a.FirstWet is not null) Assert.NotNull(b.FirstWet);
+            if (a.Full is not null) Assert.NotNull(b.Full);
+            Assert.True(b.Depth.Millimeters >= a.Depth.Millimeters - 1, $"{a.Depth.Millimeters} mm, then {b.Depth.Millimeters} mm");
         }
     }, iter: 12);
 
